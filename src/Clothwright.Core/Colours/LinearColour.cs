@@ -1,0 +1,35 @@
+namespace Clothwright.Core.Colours;
+
+/// <summary>A colour as light: linear sRGB, each part 0 to 1. Every average of colours is taken here, never on sRGB codes.</summary>
+/// <param name="Red">Linear red, 0 to 1.</param>
+/// <param name="Green">Linear green, 0 to 1.</param>
+/// <param name="Blue">Linear blue, 0 to 1.</param>
+public readonly record struct LinearColour(double Red, double Green, double Blue)
+{
+    /// <summary>Sum of two lights.</summary>
+    public static LinearColour operator +(LinearColour left, LinearColour right) =>
+        new(left.Red + right.Red, left.Green + right.Green, left.Blue + right.Blue);
+
+    /// <summary>A light made stronger or weaker.</summary>
+    public static LinearColour operator *(LinearColour light, double factor) =>
+        new(light.Red * factor, light.Green * factor, light.Blue * factor);
+
+    /// <summary>Decodes sRGB codes to light (IEC 61966-2-1: threshold 0.04045, exponent 2.4).</summary>
+    public static LinearColour From(SrgbColour colour) => new(Decode(colour.Red), Decode(colour.Green), Decode(colour.Blue));
+
+    /// <summary>Encodes light to sRGB codes; parts outside 0 to 1 are clipped.</summary>
+    public SrgbColour ToSrgb() => new(Encode(Red), Encode(Green), Encode(Blue));
+
+    private static double Decode(byte code)
+    {
+        double c = code / 255.0;
+        return c <= 0.04045 ? c / 12.92 : Math.Pow((c + 0.055) / 1.055, 2.4);
+    }
+
+    private static byte Encode(double part)
+    {
+        double clipped = Math.Clamp(part, 0, 1);
+        double c = clipped <= 0.0031308 ? 12.92 * clipped : 1.055 * Math.Pow(clipped, 1 / 2.4) - 0.055;
+        return (byte)Math.Floor(255 * c + 0.5);
+    }
+}

@@ -1,0 +1,90 @@
+namespace Clothwright.Core.Weaves;
+
+/// <summary>The face of a cloth, thread by thread: which of warp and weft is on top at each crossing.</summary>
+/// <remarks>
+/// Row = pick, first pick first (nearest the weaver); column = end, end 1 first, at the left. 1 = warp on top.
+/// Rows are packed in 64-bit words, end 1 in bit 0 of the first word; bits past the last end are 0.
+/// </remarks>
+public sealed class Drawdown : IEquatable<Drawdown>
+{
+    private readonly ulong[] _words;
+
+    internal Drawdown(int ends, int picks, ulong[] words)
+    {
+        Ends = ends;
+        Picks = picks;
+        WordsPerPick = (ends + 63) / 64;
+        _words = words;
+    }
+
+    /// <summary>Ends, above 0.</summary>
+    public int Ends { get; }
+
+    /// <summary>Picks, above 0.</summary>
+    public int Picks { get; }
+
+    /// <summary>64-bit words in one packed row.</summary>
+    public int WordsPerPick { get; }
+
+    /// <summary>Whether the warp is on top.</summary>
+    /// <param name="pick">0-based pick.</param>
+    /// <param name="end">0-based end.</param>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such crossing.</exception>
+    public bool this[int pick, int end]
+    {
+        get
+        {
+            ArgumentOutOfRangeException.ThrowIfNegative(end);
+            ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(end, Ends);
+            return ((Row(pick)[end >> 6] >> (end & 63)) & 1) != 0;
+        }
+    }
+
+    /// <summary>The packed row of a pick.</summary>
+    /// <param name="pick">0-based pick.</param>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such pick.</exception>
+    public ReadOnlySpan<ulong> Row(int pick) => _words.AsSpan(pick * WordsPerPick, WordsPerPick);
+
+    /// <summary>Makes a drawdown from a rule.</summary>
+    /// <param name="ends">Ends, above 0.</param>
+    /// <param name="picks">Picks, above 0.</param>
+    /// <param name="warpOnTop">Whether the warp is on top, by 0-based pick and end.</param>
+    /// <exception cref="ArgumentOutOfRangeException">There are no ends or no picks.</exception>
+    public static Drawdown From(int ends, int picks, Func<int, int, bool> warpOnTop)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(ends, 1);
+        ArgumentOutOfRangeException.ThrowIfLessThan(picks, 1);
+        int perPick = (ends + 63) / 64;
+        var words = new ulong[perPick * picks];
+        for (int pick = 0; pick < picks; pick++)
+        {
+            for (int end = 0; end < ends; end++)
+            {
+                if (warpOnTop(pick, end)) words[pick * perPick + (end >> 6)] |= 1UL << (end & 63);
+            }
+        }
+
+        return new Drawdown(ends, picks, words);
+    }
+
+    /// <inheritdoc />
+    public bool Equals(Drawdown? other) =>
+        other is not null && Ends == other.Ends && Picks == other.Picks && _words.AsSpan().SequenceEqual(other._words);
+
+    /// <inheritdoc />
+    public override bool Equals(object? obj) => Equals(obj as Drawdown);
+
+    /// <inheritdoc />
+    public override int GetHashCode()
+    {
+        var hash = new HashCode();
+        hash.Add(Ends);
+        foreach (ulong word in _words) hash.Add(word);
+        return hash.ToHashCode();
+    }
+
+    /// <summary>Rows of 0 and 1, first pick first, with a slash between, for example <c>1100/0110</c>.</summary>
+    public override string ToString() => string.Join(
+        '/',
+        Enumerable.Range(0, Picks).Select(p => string.Concat(Enumerable.Range(0, Ends).Select(e => this[p, e] ? '1' : '0'))));
+}

@@ -34,8 +34,9 @@ public sealed partial record Weave
     /// <summary>What each pick does, one a pick; pattern picks are a second weft between the ground (tabby) picks.</summary>
     public required ImmutableArray<ThreadRole> PickRoles { get; init; }
 
-    /// <summary>The order of colours where the weave lives by it; null where any colours will do.</summary>
-    public ColourOrder? Colours { get; init; }
+    /// <summary>What the yarns of the draft's warp and weft orders are called, by number; empty where any colours will do.</summary>
+    /// <remarks>Where it is not empty the weave lives by <see cref="Draft.WarpOrder"/> and <see cref="Draft.WeftOrder"/>.</remarks>
+    public ImmutableArray<string> YarnNames { get; init; } = [];
 
     /// <summary>Cloths that lie one above the other; 1 for a single cloth.</summary>
     public int Layers { get; init; } = 1;
@@ -72,6 +73,7 @@ public sealed partial record Weave
                 Threading = Carried(Draft.Threading, size.Ends, skippedEnds),
                 Treadling = Carried(Draft.Treadling, Draft.Treadling.IsEmpty ? 0 : size.Picks, 0),
                 LiftPlan = Carried(Draft.LiftPlan, Draft.LiftPlan.IsEmpty ? 0 : size.Picks, 0),
+                WarpOrder = Draft.WarpOrder.From(skippedEnds),
             },
             EndRoles = Carried(EndRoles, size.Ends, skippedEnds),
             PickRoles = Carried(PickRoles, size.Picks, 0),

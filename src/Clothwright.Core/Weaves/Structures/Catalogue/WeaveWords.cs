@@ -28,9 +28,9 @@ internal static class WeaveWords
 
         List<Word> words = Split(text);
         var candidates = entries
-            .SelectMany(e => e.OtherNames.Prepend(e.Name).Select(n => (Entry: e, Name: n, Rest: Without(words, Split(n)))))
-            .Where(c => c.Rest is not null)
-            .OrderByDescending(c => words.Count - c.Rest!.Count)
+            .SelectMany(e => e.OtherNames.Prepend(e.Name).Select(n => (Entry: e, Name: n, Left: Without(words, Split(n)))))
+            .Where(c => c.Left is not null)
+            .OrderByDescending(c => words.Count - c.Left!.Count)
             .ToList();
         if (candidates.Count == 0) throw new InputProblemException(Unknown(text, entries));
         InputProblemException? first = null;

@@ -4,25 +4,25 @@ using Clothwright.Core.Quantities;
 namespace Clothwright.Core.Setts;
 
 /// <summary>Reads and writes purposes.</summary>
-public static class SettPurposeText
+public static class ClothPurposeText
 {
-    private static readonly ImmutableArray<(SettPurpose Purpose, string Word)> Words =
+    private static readonly ImmutableArray<(ClothPurpose Purpose, string Word)> Words =
     [
-        (SettPurpose.Airy, "airy"), (SettPurpose.Drape, "drape"), (SettPurpose.Everyday, "everyday"),
-        (SettPurpose.Firm, "firm"), (SettPurpose.WeftFaced, "weft-faced"), (SettPurpose.WarpFaced, "warp-faced"),
+        (ClothPurpose.Airy, "airy"), (ClothPurpose.Drape, "drape"), (ClothPurpose.Everyday, "everyday"),
+        (ClothPurpose.Firm, "firm"), (ClothPurpose.WeftFaced, "weft-faced"), (ClothPurpose.WarpFaced, "warp-faced"),
     ];
 
     /// <summary>The word for a purpose, for example <c>weft-faced</c>.</summary>
     /// <param name="purpose">The purpose.</param>
-    public static string Word(SettPurpose purpose) => Words.First(w => w.Purpose == purpose).Word;
+    public static string Word(ClothPurpose purpose) => Words.First(w => w.Purpose == purpose).Word;
 
     /// <summary>Reads a purpose.</summary>
     /// <param name="text">One of airy, drape, everyday, firm, weft-faced, warp-faced; case, blanks and hyphens do not matter.</param>
-    public static Parsed<SettPurpose> Parse(string text)
+    public static Parsed<ClothPurpose> Parse(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
         string wanted = Plain(text);
-        foreach ((SettPurpose purpose, string word) in Words)
+        foreach ((ClothPurpose purpose, string word) in Words)
         {
             if (wanted.Equals(Plain(word), StringComparison.OrdinalIgnoreCase)) return purpose;
         }

@@ -33,7 +33,7 @@ public sealed record PlanRequest
     public required WarpOrder Warp { get; init; }
 
     /// <summary>What the cloth is for.</summary>
-    public SettPurpose Purpose { get; init; } = SettPurpose.Everyday;
+    public ClothPurpose Purpose { get; init; } = ClothPurpose.Everyday;
 
     /// <summary>Ends per width in the reed, one layer, as decided; null to follow the advice.</summary>
     public Sett? ChosenSett { get; init; }

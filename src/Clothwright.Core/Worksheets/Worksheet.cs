@@ -43,7 +43,7 @@ public sealed partial record Worksheet
     public required WeaveDecision Weave { get; init; }
 
     /// <summary>How close the cloth is to be.</summary>
-    public SettPurpose Purpose { get; init; } = SettPurpose.Everyday;
+    public ClothPurpose Purpose { get; init; } = ClothPurpose.Everyday;
 
     /// <summary>Ends per width of one layer, as decided; null: follow the advice.</summary>
     public Sett? Sett { get; init; }

@@ -80,7 +80,7 @@ public static class WorksheetReader
             Shelf = ShelfJson.Read(file),
             LoomId = file.Text("loom", "table-8"),
             Weave = WeaveJson.ReadRequired(file, draftFile),
-            Purpose = file.Word<SettPurpose>("purpose", JsonWords.Purposes, SettPurpose.Everyday),
+            Purpose = file.Word<ClothPurpose>("purpose", JsonWords.Purposes, ClothPurpose.Everyday),
             Sett = ReadSett(file),
             Reed = file.OptionalText("reed"),
             Warp = WarpJson.ReadOrder(warp),

@@ -35,13 +35,13 @@ internal static class JsonWords
     public static WordList<PackageForm> PackageForms { get; } = new(
         ("ball", PackageForm.Ball), ("skein", PackageForm.Skein), ("cone", PackageForm.Cone), ("tube", PackageForm.Tube));
 
-    public static WordList<SettPurpose> Purposes { get; } = new(
-        ("airy", SettPurpose.Airy),
-        ("drape", SettPurpose.Drape),
-        ("everyday", SettPurpose.Everyday),
-        ("firm", SettPurpose.Firm),
-        ("weftFaced", SettPurpose.WeftFaced),
-        ("warpFaced", SettPurpose.WarpFaced));
+    public static WordList<ClothPurpose> Purposes { get; } = new(
+        ("airy", ClothPurpose.Airy),
+        ("drape", ClothPurpose.Drape),
+        ("everyday", ClothPurpose.Everyday),
+        ("firm", ClothPurpose.Firm),
+        ("weftFaced", ClothPurpose.WeftFaced),
+        ("warpFaced", ClothPurpose.WarpFaced));
 
     public static WordList<EndsFit> EndsFits { get; } = new(("wholeRepeats", EndsFit.WholeRepeats), ("width", EndsFit.Width));
 

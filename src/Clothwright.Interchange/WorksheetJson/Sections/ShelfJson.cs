@@ -23,6 +23,9 @@ internal static class ShelfJson
 
     public static string[] OfferFields { get; } = ["form", "netGrams", "net", "price"];
 
+    // A yarn says in one of these ways how fine it is.
+    private static readonly string[] Fineness = ["count", "label", "tex"];
+
     public static ImmutableArray<YarnEntry> Read(JsonSection file) => [.. file.Sections("shelf", Fields).Select(ReadYarn)];
 
     public static void Write(Utf8JsonWriter writer, Worksheet worksheet)
@@ -34,7 +37,7 @@ internal static class ShelfJson
 
     private static YarnEntry ReadYarn(JsonSection yarn)
     {
-        string[] ways = [.. new[] { "count", "label", "tex" }.Where(yarn.Has)];
+        string[] ways = [.. Fineness.Where(yarn.Has)];
         if (ways.Length == 0) throw yarn.Missing("count", "\"count\": \"8/2\" with \"system\": \"cotton\", or \"label\": \"400 m / 100 g\", or \"tex\": 148");
         if (ways.Length > 1) throw yarn.Problem(ways[1], $"\"{ways[0]}\" and \"{ways[1]}\" both say how fine the yarn is.", "Keep the one that was printed or measured.");
         double? tex = yarn.OptionalNumber("tex", 0, 1e6, above: true);

@@ -17,14 +17,20 @@ public sealed record ReadingLimits
     /// <summary>Characters in one line.</summary>
     public int MaxLineCharacters { get; init; } = 262_144;
 
-    /// <summary>Ends in the warp, and picks in the weft.</summary>
-    public int MaxThreads { get; init; } = 65_536;
+    /// <summary>Ends in the warp.</summary>
+    public int MaxEnds { get; init; } = DraftLimits.Ends;
+
+    /// <summary>Picks in the weft.</summary>
+    public int MaxPicks { get; init; } = DraftLimits.Picks;
 
     /// <summary>Ends times picks.</summary>
-    public long MaxCrossings { get; init; } = 268_435_456;
+    public long MaxCrossings { get; init; } = DraftLimits.Crossings;
 
-    /// <summary>Shafts, and treadles; at most <see cref="ShaftSet.Highest"/>.</summary>
-    public int MaxShafts { get; init; } = ShaftSet.Highest;
+    /// <summary>Shafts; at most <see cref="DraftLimits.Shafts"/>.</summary>
+    public int MaxShafts { get; init; } = DraftLimits.Shafts;
+
+    /// <summary>Treadles; at most <see cref="DraftLimits.Treadles"/>.</summary>
+    public int MaxTreadles { get; init; } = DraftLimits.Treadles;
 
     /// <summary>Entries in a palette of colours or symbols.</summary>
     public int MaxPaletteEntries { get; init; } = 65_536;

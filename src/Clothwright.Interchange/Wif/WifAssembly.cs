@@ -28,17 +28,16 @@ internal sealed partial class WifAssembly
         WifText text = ReadText();
 
         WifSectionReader weaving = Section(WifSectionNames.Weaving);
-        int most = Math.Min(_limits.MaxShafts, ShaftSet.Highest);
-        var shafts = new WifTally("shaft", most, weaving.Count("Shafts", most, "shafts"));
-        var treadles = new WifTally("treadle", most, weaving.Count("Treadles", most, "treadles"));
+        WifTally shafts = Tally(weaving, "Shafts", "shaft", Math.Min(_limits.MaxShafts, DraftLimits.Shafts));
+        WifTally treadles = Tally(weaving, "Treadles", "treadle", Math.Min(_limits.MaxTreadles, DraftLimits.Treadles));
         bool? rising = weaving.Truth("Rising Shed");
         Finish(weaving);
 
         WifSectionReader warp = Section(WifSectionNames.Warp);
         WifSectionReader weft = Section(WifSectionNames.Weft);
-        var ends = new WifTally("end", _limits.MaxThreads, warp.Count("Threads", _limits.MaxThreads, "ends"));
-        var picks = new WifTally("pick", _limits.MaxThreads, weft.Count("Threads", _limits.MaxThreads, "picks"));
-        var plans = new WifPlanReader(_sections, _numbered, _limits);
+        WifTally ends = Tally(warp, "Threads", "end", _limits.MaxEnds);
+        WifTally picks = Tally(weft, "Threads", "pick", _limits.MaxPicks);
+        var plans = new WifPlanReader(_sections, _numbered);
         WifNumbered<ShaftSet>? tieUp = plans.Read(WifSectionNames.TieUp, treadles, shafts);
         WifNumbered<ShaftSet>? threading = plans.Read(WifSectionNames.Threading, ends, shafts);
         WifNumbered<ShaftSet>? treadling = plans.Read(WifSectionNames.Treadling, picks, treadles);
@@ -75,6 +74,9 @@ internal sealed partial class WifAssembly
             ExtraKeys = [.. _extras],
         };
     }
+
+    private static WifTally Tally(WifSectionReader section, string key, string thing, int most) =>
+        new(thing, most, section.Count(key, most, thing + "s"));
 
     private WifSectionReader Section(string name) => new(_sections, name, _warnings);
 

@@ -54,17 +54,18 @@ internal sealed class WifPages
         var file = new StringBuilder();
         foreach (string name in WifSectionNames.InOrder.Where(_sections.ContainsKey))
         {
-            file.Append('[').Append(name).Append("]\r\n").Append(_sections[name]).Append("\r\n");
+            Open(name).Append(_sections[name]);
         }
 
         foreach (WifSection section in ordered)
         {
-            file.Append('[').Append(section.Name).Append("]\r\n");
+            Open(section.Name);
             foreach (string line in section.Lines) file.Append(line).Append("\r\n");
-            file.Append("\r\n");
         }
 
         return file.ToString();
+
+        StringBuilder Open(string name) => file.Append(file.Length == 0 ? "[" : "\r\n[").Append(name).Append("]\r\n");
 
         void List(string name)
         {

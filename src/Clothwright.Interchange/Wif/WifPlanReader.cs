@@ -1,11 +1,10 @@
 using Clothwright.Core.Quantities;
 using Clothwright.Core.Weaves;
-using Clothwright.Interchange.Drafts;
 
 namespace Clothwright.Interchange.Wif;
 
 /// <summary>Reads threading, tie-up, treadling and lift plan: numbered lists of shafts or treadles.</summary>
-internal sealed class WifPlanReader(WifSections sections, WifNumberedReader numbered, ReadingLimits limits)
+internal sealed class WifPlanReader(WifSections sections, WifNumberedReader numbered)
 {
     /// <summary>Reads one plan.</summary>
     /// <param name="name">The section.</param>
@@ -58,7 +57,7 @@ internal sealed class WifPlanReader(WifSections sections, WifNumberedReader numb
             throw new InputProblemException(new InputProblem(
                 $"The file uses {tally.Thing} {number}; at most {tally.Most} are read.",
                 $"line {entry.Line}, [{section}] {WifSections.Shortened(entry.Key(sections.Text))}",
-                $"Take the line out, or number the {tally.Thing}s from 1, for example 1 to {Math.Min(tally.Most, limits.MaxShafts)}."));
+                $"Take the line out, or number the {tally.Thing}s without gaps from 1, for example 1 to 4."));
         }
 
         tally.Take(number, entry);

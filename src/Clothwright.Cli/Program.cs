@@ -1,1 +1,3 @@
-return 0;
+using Clothwright.Cli;
+
+return ClothwrightCommand.Run(args, Console.Out, Console.Error);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Numerics;
 
 namespace Clothwright.Core.Weaves;
 
@@ -6,8 +7,9 @@ namespace Clothwright.Core.Weaves;
 /// <remarks>
 /// The cloth is D = R · U · H (Boolean product of treadling, tie-up and threading); with a sinking shed its complement.
 /// A lift plan stands in for R · U. Immutable; lists are 0-based, shafts and treadles are numbered from 1.
+/// What a person made is checked by <see cref="DraftCheck"/> before it is woven.
 /// </remarks>
-public sealed record Draft
+public sealed partial record Draft
 {
     /// <summary>Shafts, 1 to 64.</summary>
     public required int Shafts { get; init; }
@@ -30,6 +32,12 @@ public sealed record Draft
     /// <summary>Name of the weave, for people; empty if it has none.</summary>
     public string Name { get; init; } = "";
 
+    /// <summary>Which yarn each end is.</summary>
+    public ThreadOrder WarpOrder { get; init; } = ThreadOrder.OneYarn;
+
+    /// <summary>Which yarn each pick is.</summary>
+    public ThreadOrder WeftOrder { get; init; } = ThreadOrder.OneYarn;
+
     /// <summary>Treadles.</summary>
     public int Treadles => TieUp.Length;
 
@@ -45,15 +53,67 @@ public sealed record Draft
     {
         if (!LiftPlan.IsEmpty) return LiftPlan[pick];
         ShaftSet lift = default;
-        foreach (int treadle in Treadling[pick].Members())
+        for (ulong rest = Treadling[pick].Bits; rest != 0; rest &= rest - 1)
         {
-            if (treadle <= TieUp.Length) lift |= TieUp[treadle - 1];
+            int treadle = BitOperations.TrailingZeroCount(rest);
+            if (treadle < TieUp.Length) lift |= TieUp[treadle];
         }
 
         return lift;
     }
 
     /// <summary>The cloth this draft weaves.</summary>
-    public Drawdown Drawdown() => Weaves.Drawdown.From(
-        Ends, Picks, (pick, end) => Lift(pick).Overlaps(Threading[end]) == RisingShed);
+    /// <remarks>One packed row is made for each distinct lift, by joining the ends of the shafts it moves, and copied to its picks.</remarks>
+    /// <exception cref="InvalidOperationException">There are no ends or no picks; <see cref="DraftCheck"/> says so beforehand.</exception>
+    public Drawdown Drawdown()
+    {
+        if (Ends == 0 || Picks == 0) throw new InvalidOperationException($"A draft of {Ends} ends and {Picks} picks weaves nothing.");
+        int perPick = Weaves.Drawdown.WordsFor(Ends);
+        ulong[] shafts = PackedShafts(perPick);
+        var words = new ulong[perPick * Picks];
+        var firstPick = new Dictionary<ulong, int>();
+        for (int pick = 0; pick < Picks; pick++)
+        {
+            ulong lift = Lift(pick).Bits;
+            Span<ulong> row = words.AsSpan(pick * perPick, perPick);
+            if (firstPick.TryGetValue(lift, out int same))
+            {
+                words.AsSpan(same * perPick, perPick).CopyTo(row);
+                continue;
+            }
+
+            firstPick.Add(lift, pick);
+            Open(row, shafts, lift);
+        }
+
+        return new Drawdown(Ends, Picks, words);
+    }
+
+    // The ends on each shaft, as packed rows.
+    private ulong[] PackedShafts(int perPick)
+    {
+        var shafts = new ulong[perPick * ShaftSet.Highest];
+        for (int end = 0; end < Threading.Length; end++)
+        {
+            for (ulong rest = Threading[end].Bits; rest != 0; rest &= rest - 1)
+            {
+                shafts[BitOperations.TrailingZeroCount(rest) * perPick + (end >> 6)] |= 1UL << (end & 63);
+            }
+        }
+
+        return shafts;
+    }
+
+    private void Open(Span<ulong> row, ulong[] shafts, ulong lift)
+    {
+        for (ulong rest = lift; rest != 0; rest &= rest - 1)
+        {
+            ReadOnlySpan<ulong> shaft = shafts.AsSpan(BitOperations.TrailingZeroCount(rest) * row.Length, row.Length);
+            for (int i = 0; i < row.Length; i++) row[i] |= shaft[i];
+        }
+
+        if (RisingShed) return;
+        for (int i = 0; i < row.Length; i++) row[i] = ~row[i];
+        row[^1] &= Weaves.Drawdown.LastMask(Ends);
+    }
 }

@@ -5,7 +5,7 @@ namespace Clothwright.Core.Weaves;
 /// Row = pick, first pick first (nearest the weaver); column = end, end 1 first, at the left. 1 = warp on top.
 /// Rows are packed in 64-bit words, end 1 in bit 0 of the first word; bits past the last end are 0.
 /// </remarks>
-public sealed class Drawdown : IEquatable<Drawdown>
+public sealed partial class Drawdown : IEquatable<Drawdown>
 {
     private readonly ulong[] _words;
 
@@ -13,7 +13,7 @@ public sealed class Drawdown : IEquatable<Drawdown>
     {
         Ends = ends;
         Picks = picks;
-        WordsPerPick = (ends + 63) / 64;
+        WordsPerPick = WordsFor(ends);
         _words = words;
     }
 
@@ -54,7 +54,7 @@ public sealed class Drawdown : IEquatable<Drawdown>
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(ends, 1);
         ArgumentOutOfRangeException.ThrowIfLessThan(picks, 1);
-        int perPick = (ends + 63) / 64;
+        int perPick = WordsFor(ends);
         var words = new ulong[perPick * picks];
         for (int pick = 0; pick < picks; pick++)
         {
@@ -75,16 +75,26 @@ public sealed class Drawdown : IEquatable<Drawdown>
     public override bool Equals(object? obj) => Equals(obj as Drawdown);
 
     /// <inheritdoc />
-    public override int GetHashCode()
-    {
-        var hash = new HashCode();
-        hash.Add(Ends);
-        foreach (ulong word in _words) hash.Add(word);
-        return hash.ToHashCode();
-    }
+    public override int GetHashCode() => HashCode.Combine(Ends, Picks, LineHash(_words));
 
-    /// <summary>Rows of 0 and 1, first pick first, with a slash between, for example <c>1100/0110</c>.</summary>
-    public override string ToString() => string.Join(
-        '/',
-        Enumerable.Range(0, Picks).Select(p => string.Concat(Enumerable.Range(0, Ends).Select(e => this[p, e] ? '1' : '0'))));
+    internal static int WordsFor(int ends) => (ends + 63) >> 6;
+
+    // The bits of the last word of a row that stand for ends.
+    internal static ulong LastMask(int ends) => (ends & 63) == 0 ? ulong.MaxValue : (1UL << (ends & 63)) - 1;
+
+    internal static ulong LineHash(ReadOnlySpan<ulong> line)
+    {
+        unchecked
+        {
+            // Multiply and fold, one word at a time; equal lines are always compared in full afterwards.
+            ulong hash = 0x9E3779B97F4A7C15UL;
+            foreach (ulong word in line)
+            {
+                hash = (hash ^ word) * 0xD6E8FEB86659FD93UL;
+                hash ^= hash >> 32;
+            }
+
+            return hash;
+        }
+    }
 }

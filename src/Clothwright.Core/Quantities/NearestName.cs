@@ -1,0 +1,48 @@
+namespace Clothwright.Core.Quantities;
+
+/// <summary>Finds the name a person most likely meant.</summary>
+public static class NearestName
+{
+    /// <summary>The name that needs the fewest single changes of a letter to be made from what was written.</summary>
+    /// <param name="written">What the person wrote.</param>
+    /// <param name="names">The names there are.</param>
+    /// <returns>The nearest name, the first of several equally near; null when none shares at least half of its letters.</returns>
+    public static string? Of(string written, IEnumerable<string> names)
+    {
+        ArgumentNullException.ThrowIfNull(written);
+        ArgumentNullException.ThrowIfNull(names);
+        string from = written.Length > LongestCompared ? written[..LongestCompared] : written;
+        string? best = null;
+        int fewest = int.MaxValue;
+        foreach (string name in names)
+        {
+            int changes = Changes(from, name);
+            if (changes >= fewest || changes * 2 > Math.Max(from.Length, name.Length)) continue;
+            fewest = changes;
+            best = name;
+        }
+
+        return best;
+    }
+
+    // A name of the trade is short; whatever goes beyond this is not a slip of one.
+    private const int LongestCompared = 80;
+
+    // Levenshtein distance, case aside, with one row kept.
+    private static int Changes(string from, string to)
+    {
+        int[] row = [.. Enumerable.Range(0, to.Length + 1)];
+        for (int i = 1; i <= from.Length; i++)
+        {
+            int diagonal = row[0];
+            row[0] = i;
+            for (int j = 1; j <= to.Length; j++)
+            {
+                int same = char.ToUpperInvariant(from[i - 1]) == char.ToUpperInvariant(to[j - 1]) ? 0 : 1;
+                (diagonal, row[j]) = (row[j], Math.Min(Math.Min(row[j] + 1, row[j - 1] + 1), diagonal + same));
+            }
+        }
+
+        return row[to.Length];
+    }
+}

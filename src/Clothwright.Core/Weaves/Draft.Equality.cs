@@ -1,0 +1,30 @@
+namespace Clothwright.Core.Weaves;
+
+public sealed partial record Draft
+{
+    /// <summary>Same shafts, threading, tie-up, treadling, lift plan, shed, yarn orders and name.</summary>
+    /// <param name="other">Another draft.</param>
+    public bool Equals(Draft? other) => other is not null
+        && Shafts == other.Shafts
+        && RisingShed == other.RisingShed
+        && string.Equals(Name, other.Name, StringComparison.Ordinal)
+        && Threading.AsSpan().SequenceEqual(other.Threading.AsSpan())
+        && TieUp.AsSpan().SequenceEqual(other.TieUp.AsSpan())
+        && Treadling.AsSpan().SequenceEqual(other.Treadling.AsSpan())
+        && LiftPlan.AsSpan().SequenceEqual(other.LiftPlan.AsSpan())
+        && WarpOrder.Equals(other.WarpOrder)
+        && WeftOrder.Equals(other.WeftOrder);
+
+    /// <inheritdoc />
+    public override int GetHashCode()
+    {
+        var hash = new HashCode();
+        hash.Add(Shafts);
+        hash.Add(RisingShed);
+        foreach (ShaftSet end in Threading) hash.Add(end);
+        foreach (ShaftSet treadle in TieUp) hash.Add(treadle);
+        foreach (ShaftSet pick in Treadling) hash.Add(pick);
+        foreach (ShaftSet pick in LiftPlan) hash.Add(pick);
+        return hash.ToHashCode();
+    }
+}

@@ -1,0 +1,6 @@
+namespace Clothwright.Architecture.Tests.Planted.Plans;
+
+internal sealed class PlantedPlan
+{
+    public int Ends { get; init; }
+}

@@ -1,7 +1,8 @@
-using Clothwright.Core.Cloths;
+using Clothwright.Core.Cloths.Stages;
 using Clothwright.Core.Plans.Briefs;
 using Clothwright.Core.Plans.Layers;
 using Clothwright.Core.Plans.Lengths;
+using Clothwright.Core.Plans.Setting;
 using Clothwright.Core.Plans.Wefts;
 using Clothwright.Core.Quantities;
 using Clothwright.Core.Setts;
@@ -26,13 +27,14 @@ internal sealed record PieceCloth
 
     public required WeftSystem? Pattern { get; init; }
 
-    public required ClothGeometry AtRest { get; init; }
+    public required ClothStages Stages { get; init; }
 
+    /// <summary>Ground picks per length off tension, one layer.</summary>
     public required Derived<Sett> GroundPicks { get; init; }
 
-    public required Derived<Ratio> TakeUpUnderTension { get; init; }
-
     public required Derived<Ratio> WarpTakeUp { get; init; }
+
+    public required Derived<Ratio> WarpTakeUpUnderTension { get; init; }
 
     public required Derived<Ratio> WeftTakeUp { get; init; }
 
@@ -55,37 +57,47 @@ internal sealed record PieceCloth
         Piece piece = request.Pieces[index];
         WeftSystem wefts = WeftSystem.Of(request, piece.Weft, $"pieces[{index}].weft");
         WeftSystem? pattern = piece.PatternWeft.IsDefaultOrEmpty ? null : WeftSystem.Of(request, piece.PatternWeft, $"pieces[{index}].patternWeft");
-        ThreadSystem weft = wefts.Threads;
-        Derived<Sett> picks = Picks(setting, piece, weft, ground, pattern is not null);
-        var question = new ClothQuestion { Warp = setting.Warp, Weft = weft, Weave = ground, Ends = setting.Sett, Picks = picks };
-        ClothGeometry atRest = ClothGeometry.Of(question);
+        Derived<Sett> picks = Picks(setting, piece, wefts.Threads, ground, pattern is not null);
+        var stages = ClothStages.Of(new StagesQuestion
+        {
+            Warp = setting.Warp,
+            Weft = wefts.Threads,
+            Weave = ground,
+            EndsInReed = setting.Sett,
+            Picks = picks,
+            ToBeFulled = piece.Fulled,
+        });
         Allowances known = request.Allowances;
-        Derived<Ratio> takeUp = known.WarpTakeUp is { } t ? Derived.Given("warp take-up", t, Source.Measured) : atRest.WarpTakeUp;
+        Derived<Ratio> takeUp = Known("warp take-up", known.WarpTakeUp) ?? stages.WarpTakeUp;
         return new PieceCloth
         {
             Weave = piece.Weave ?? request.Weave,
             Ground = wefts,
             Pattern = pattern,
-            AtRest = atRest,
+            Stages = stages,
             GroundPicks = picks,
             WarpTakeUp = takeUp,
-            TakeUpUnderTension = TensionRecovery.TakeUp(takeUp, atRest.WarpShare),
-            WeftTakeUp = atRest.WeftTakeUp,
-            DrawIn = known.DrawIn is { } w ? Derived.Given("draw-in", w, Source.Measured) : Lengths.DrawIn.From(atRest.WeftTakeUp),
-            ShrinkageInLength = WashingShrinkage.Along("shrinkage in length", setting.Warp, known.ShrinkageInLength),
-            ShrinkageInWidth = WashingShrinkage.Along("shrinkage in width", weft, known.ShrinkageInWidth),
+            WarpTakeUpUnderTension = TensionRecovery.TakeUp(takeUp, stages.OnLoom.WarpTakeUp, stages.OffLoom.WarpTakeUp),
+            WeftTakeUp = stages.WeftTakeUp,
+            DrawIn = Known("draw-in", known.DrawIn) ?? stages.DrawIn,
+            ShrinkageInLength = Known("shrinkage in length", known.ShrinkageInLength) ?? stages.LengthShrinkage,
+            ShrinkageInWidth = Known("shrinkage in width", known.ShrinkageInWidth) ?? stages.WidthShrinkage,
         };
     }
+
+    private static Derived<Ratio>? Known(string label, Ratio? measured) =>
+        measured is { } value ? Derived.Given(label, value, Source.Measured) : null;
 
     private static Derived<Sett> Picks(WarpSetting setting, Piece piece, ThreadSystem weft, Drawdown ground, bool hasPattern)
     {
         if (piece.ChosenPicks is { } chosen) return Derived.Decision("ground picks", chosen);
-        SettAdvice advice = SettAdvice.For(new SettQuestion
+        var advice = SettAdvice.For(new SettQuestion
         {
             Warp = setting.Warp,
             Weft = weft,
             Weave = ground,
             Purpose = setting.Request.Purpose,
+            ToBeFulled = piece.Fulled,
         });
         Derived<Sett> alone = advice.PicksBeside(setting.Sett);
         return hasPattern ? Derived.From<Sett>("ground picks", HeldOpenRule, alone, HeldOpen, (n, share) => n * share) : alone;

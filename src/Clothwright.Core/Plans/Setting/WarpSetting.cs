@@ -3,7 +3,7 @@ using Clothwright.Core.Quantities;
 using Clothwright.Core.Setts;
 using Clothwright.Core.Workings;
 
-namespace Clothwright.Core.Plans.Pieces;
+namespace Clothwright.Core.Plans.Setting;
 
 /// <summary>What all pieces of a warp share: its threads, its loom, how close it is set.</summary>
 /// <param name="Request">The decisions.</param>

@@ -23,6 +23,9 @@ public sealed record Yarn(
     /// <summary>Wraps touching on a ruler, if she measured them; null if not.</summary>
     public Derived<Sett>? MeasuredWraps { get; init; }
 
+    /// <summary>How <see cref="MeasuredWraps"/> were counted.</summary>
+    public WrapMeasure WrapMeasure { get; init; }
+
     /// <summary>Packages of it on the shelf.</summary>
     public ImmutableArray<YarnPackage> Packages { get; init; } = [];
 

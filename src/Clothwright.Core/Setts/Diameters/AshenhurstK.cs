@@ -1,0 +1,97 @@
+using System.Collections.Immutable;
+using Clothwright.Core.Quantities;
+using Clothwright.Core.Workings;
+using Clothwright.Core.Yarns;
+
+namespace Clothwright.Core.Setts.Diameters;
+
+/// <summary>Ashenhurst's K of a yarn, by fibre and construction.</summary>
+/// <remarks>
+/// K stands for a bulk density (0.979 K² g/cm³), so the K of a blend is found by sharing out volume, and a fibre without a
+/// published K gets it from its density and packing.
+/// </remarks>
+public static class AshenhurstK
+{
+    private static readonly Source Essay = Source.Published("handweaving essay citing Ashenhurst and Watson");
+
+    // Spread: cotton is quoted at 0.90 to 0.95, and packing of one class of yarn moves K by 2 to 6 % (Hearle, Grosberg & Backer, from memory).
+    private static readonly Derived<Ratio> Smooth = Known("K of cotton, linen, silk and their like", 0.92, 0.02);
+    private static readonly Derived<Ratio> Worsted = Known("K of worsted-spun wool and hair", 0.90, 0.025);
+    private static readonly Derived<Ratio> Woollen = Known("K of woollen-spun wool", 0.84, 0.03);
+
+    // By words in the fibre's short name, most particular first.
+    private static readonly ImmutableArray<(string Word, Derived<Ratio> K)> ByFibre =
+    [
+        ("woollen", Woollen),
+        ("wool", Worsted), ("merino", Worsted), ("alpaca", Worsted), ("mohair", Worsted), ("cashmere", Worsted),
+        ("cotton", Smooth), ("linen", Smooth), ("flax", Smooth), ("hemp", Smooth), ("ramie", Smooth), ("silk", Smooth),
+        ("viscose", Smooth), ("rayon", Smooth), ("lyocell", Smooth), ("modal", Smooth),
+    ];
+
+    /// <summary>K of a yarn with its working.</summary>
+    /// <param name="yarn">The yarn.</param>
+    public static Derived<Ratio> Of(Yarn yarn)
+    {
+        ArgumentNullException.ThrowIfNull(yarn);
+        Derived<Ratio> blend = yarn.Construction == YarnConstruction.Monofilament ? Solid(yarn) : Blend(yarn);
+        double looseness = Looseness(yarn.Construction);
+        if (looseness == 0) return blend;
+        Derived<Ratio> build = Derived.Given(
+            "how full the yarn is beside a plied one",
+            Ratio.FromValue(1),
+            Source.CommonPractice,
+            looseness,
+            $"fullness of {yarn.Name}");
+        return Derived.From<Ratio>("Ashenhurst's K", new Rule("K by construction", "K of the fibre × fullness; wraps that you count are surer", Source.CommonPractice), blend, build, (k, full) => k * full);
+    }
+
+    /// <summary>Whether the yarn is of a build whose thickness no rule foretells, so that wraps should be counted.</summary>
+    /// <param name="construction">How it is made.</param>
+    public static bool ShouldBeMeasured(YarnConstruction construction) => Looseness(construction) > 0.1;
+
+    // How far the diameter of such a yarn strays from that of a plied spun yarn of the same count.
+    private static double Looseness(YarnConstruction construction) => construction switch
+    {
+        YarnConstruction.Singles => 0.04,
+        YarnConstruction.Reeled or YarnConstruction.Filament => 0.06,
+        YarnConstruction.Chenille or YarnConstruction.Ribbon => 0.15,
+        YarnConstruction.Boucle => 0.2,
+        _ => 0,
+    };
+
+    private static Derived<Ratio> Blend(Yarn yarn)
+    {
+        ImmutableArray<FibreShare> shares = yarn.Fibres.Shares;
+        if (shares.IsDefaultOrEmpty) throw new ArgumentException($"The yarn {yarn.Id} names no fibre.", nameof(yarn));
+        ImmutableArray<Derived<Ratio>> parts = [.. shares.Select(s => OfFibre(s.Fibre))];
+        if (parts.All(k => ReferenceEquals(k, parts[0]))) return parts[0];
+        double[] masses = [.. shares.Select(s => s.MassShare.Value)];
+        double whole = masses.Sum();
+        return Derived.From<Ratio>(
+            "Ashenhurst's K of the blend",
+            new Rule("K of a blend", "1 ÷ √(sum of mass share ÷ K²): volumes add", Source.Derivation),
+            parts,
+            ks => 1 / Math.Sqrt(ks.Select((k, i) => masses[i] / whole / (k * k)).Sum()));
+    }
+
+    private static Derived<Ratio> OfFibre(Fibre fibre)
+    {
+        foreach ((string word, Derived<Ratio> k) in ByFibre)
+        {
+            if (fibre.Id.Contains(word, StringComparison.OrdinalIgnoreCase)) return k;
+        }
+
+        return FromDensity(BulkDensityDiameter.BulkDensity(fibre.Density, fibre.Packing));
+    }
+
+    private static Derived<Ratio> Solid(Yarn yarn) => FromDensity(yarn.Fibres.Shares[0].Fibre.Density);
+
+    private static Derived<Ratio> FromDensity(Derived<Density> bulk) => Derived.From<Ratio>(
+        "Ashenhurst's K",
+        new Rule("K from bulk density", "√(bulk density ÷ 0.979 g/cm³)", Source.Derivation),
+        bulk,
+        AshenhurstDiameter.KOf);
+
+    private static Derived<Ratio> Known(string label, double k, double spread) =>
+        Derived.Given(label, Ratio.FromValue(k), Essay, spread);
+}

@@ -1,0 +1,49 @@
+using System.Collections.Immutable;
+using Clothwright.Core.Quantities;
+using Clothwright.Core.Workings;
+using Clothwright.Core.Yarns;
+
+namespace Clothwright.Core.Setts.Diameters;
+
+/// <summary>The diameter of a yarn: the one to reckon with, and what each rule says.</summary>
+public static class YarnDiameter
+{
+    /// <summary>The diameter to reckon with: from wraps if they were counted, else by Ashenhurst's K of fibre and construction.</summary>
+    /// <param name="yarn">The yarn.</param>
+    public static Derived<Length> Of(Yarn yarn)
+    {
+        ArgumentNullException.ThrowIfNull(yarn);
+        return yarn.MeasuredWraps is { } wraps
+            ? WrapsDiameter.Of(wraps, yarn.WrapMeasure)
+            : AshenhurstDiameter.Of(yarn.LinearDensity, AshenhurstK.Of(yarn));
+    }
+
+    /// <summary>What each rule says, the diameter to reckon with first.</summary>
+    /// <param name="yarn">The yarn.</param>
+    public static ImmutableArray<DiameterReading> Readings(Yarn yarn)
+    {
+        ArgumentNullException.ThrowIfNull(yarn);
+        var readings = ImmutableArray.CreateBuilder<DiameterReading>();
+        if (yarn.MeasuredWraps is not null) Add(Of(yarn));
+        Add(AshenhurstDiameter.Of(yarn.LinearDensity, AshenhurstK.Of(yarn)));
+        Add(PackedFibres(yarn));
+        Add(PeirceDiameter.Of(yarn.LinearDensity));
+        return readings.ToImmutable();
+
+        void Add(Derived<Length> diameter) => readings.Add(new DiameterReading(diameter.Working.Rule.Name, diameter));
+    }
+
+    private static Derived<Length> PackedFibres(Yarn yarn)
+    {
+        ImmutableArray<FibreShare> shares = yarn.Fibres.Shares;
+        ImmutableArray<Derived<Density>> parts = [.. shares.Select(s => BulkDensityDiameter.BulkDensity(s.Fibre.Density, s.Fibre.Packing))];
+        if (parts.Length == 1) return BulkDensityDiameter.Of(yarn.LinearDensity, parts[0]);
+        double[] masses = [.. shares.Select(s => s.MassShare.Value)];
+        double whole = masses.Sum();
+        return BulkDensityDiameter.Of(yarn.LinearDensity, Derived.From<Density>(
+            "bulk density of the blend",
+            new Rule("bulk density of a blend", "1 ÷ sum of (mass share ÷ bulk density): volumes add", Source.Derivation),
+            parts,
+            densities => 1 / densities.Select((d, i) => masses[i] / whole / d).Sum()));
+    }
+}

@@ -32,4 +32,7 @@ public enum QuantityKind
 
     /// <summary>Working time. Base unit hour.</summary>
     WorkTime,
+
+    /// <summary>A number that is no share: a count of yarn, a factor from a table. Base unit 1.</summary>
+    Number,
 }

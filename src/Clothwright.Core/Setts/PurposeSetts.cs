@@ -17,9 +17,9 @@ internal sealed record PurposeSetts(Derived<Sett> Ends, SettRange EndsRange, Der
         PurposeShare covering = PurposeShare.Covering;
         switch (question.Purpose)
         {
-            case SettPurpose.WarpFaced:
+            case ClothPurpose.WarpFaced:
                 return Both(Touching("ends touching", warp), covering, Plain("closest plain picks", weft, warp), hidden, room);
-            case SettPurpose.WeftFaced:
+            case ClothPurpose.WeftFaced:
                 return Both(Plain("closest plain ends", warp, weft), hidden, Touching("picks touching", weft), covering, room);
             default:
                 PurposeShare share = PurposeShare.Balanced(question.Purpose);

@@ -27,12 +27,12 @@ public sealed record PurposeShare(double Low, double High, Source Source)
     /// <summary>The share for a balanced purpose, in plain weave.</summary>
     /// <param name="purpose">Airy, drape, everyday or firm.</param>
     /// <exception cref="ArgumentOutOfRangeException">The purpose is a face of one system.</exception>
-    public static PurposeShare Balanced(SettPurpose purpose) => purpose switch
+    public static PurposeShare Balanced(ClothPurpose purpose) => purpose switch
     {
-        SettPurpose.Airy => new(0.50, 0.55, Charts),
-        SettPurpose.Drape => new(0.55, 0.67, Charts),
-        SettPurpose.Everyday => new(0.67, 0.87, Charts),
-        SettPurpose.Firm => new(0.85, 0.95, Source.CommonPractice),
+        ClothPurpose.Airy => new(0.50, 0.55, Charts),
+        ClothPurpose.Drape => new(0.55, 0.67, Charts),
+        ClothPurpose.Everyday => new(0.67, 0.87, Charts),
+        ClothPurpose.Firm => new(0.85, 0.95, Source.CommonPractice),
         _ => throw new ArgumentOutOfRangeException(nameof(purpose), purpose, "This purpose has a share for each system of its own."),
     };
 

@@ -33,7 +33,7 @@ internal static class SettNotes
 
         foreach (Yarn yarn in question.Warp.Yarns.Concat(question.Weft.Yarns).DistinctBy(y => y.Id)) AddYarn(notes, yarn);
         AddUneven(notes, question.Warp, advice.WarpDiameter.Value);
-        if (question.Purpose == SettPurpose.WeftFaced) notes.Add("The weft must be able to slide down between the ends: never set closer than warp and weft diameters side by side.");
+        if (question.Purpose == ClothPurpose.WeftFaced) notes.Add("The weft must be able to slide down between the ends: never set closer than warp and weft diameters side by side.");
         if (question.Layers > 1) notes.Add($"{question.Layers} layers share the reed: sett and picks are those of one layer, the reed carries {question.Layers} times as many ends.");
         return notes.ToImmutable();
     }

@@ -20,7 +20,7 @@ public sealed record SettQuestion
     public required Drawdown Weave { get; init; }
 
     /// <summary>What the cloth is for.</summary>
-    public SettPurpose Purpose { get; init; } = SettPurpose.Everyday;
+    public ClothPurpose Purpose { get; init; } = ClothPurpose.Everyday;
 
     /// <summary>Layers woven at once, one above the other: 2 for double width or a tube.</summary>
     public int Layers { get; init; } = 1;
@@ -48,7 +48,7 @@ public sealed record SettQuestion
     /// <param name="weft">Weft yarn; the warp yarn if left out.</param>
     /// <param name="weave">The weave.</param>
     /// <param name="purpose">What the cloth is for.</param>
-    public static SettQuestion About(Yarn warp, Drawdown weave, SettPurpose purpose, Yarn? weft = null) => new()
+    public static SettQuestion About(Yarn warp, Drawdown weave, ClothPurpose purpose, Yarn? weft = null) => new()
     {
         Warp = ThreadSystem.Of(warp),
         Weft = ThreadSystem.Of(weft ?? warp),

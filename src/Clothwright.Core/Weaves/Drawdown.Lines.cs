@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Numerics;
 
 namespace Clothwright.Core.Weaves;
@@ -17,8 +18,6 @@ public sealed partial class Drawdown
             return count;
         }
     }
-
-    internal ReadOnlySpan<ulong> Words => _words;
 
     /// <summary>Ends and picks exchanged, the values kept: a table for reading columns fast, not the cloth turned.</summary>
     public Drawdown Transposed()
@@ -90,4 +89,30 @@ public sealed partial class Drawdown
     /// <param name="picks">Picks, above 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">There are no ends or no picks.</exception>
     public Drawdown Repeated(int ends, int picks) => Piece(0, ends, 0, picks);
+
+    // The picks named, in the order given.
+    internal Drawdown Picked(ImmutableArray<int> picks)
+    {
+        var words = new ulong[picks.Length * WordsPerPick];
+        for (int i = 0; i < picks.Length; i++) Row(picks[i]).CopyTo(words.AsSpan(i * WordsPerPick));
+        return new Drawdown(Ends, picks.Length, words);
+    }
+
+    // The ends named, each as a packed row over the picks.
+    internal Drawdown EndsAsRows(ImmutableArray<int> ends)
+    {
+        // Turning the whole table costs about as much as reading one crossing in eight.
+        if (ends.Length > Math.Max(8, Ends / 8)) return Transposed().Picked(ends);
+        int perLine = WordsFor(Picks);
+        var words = new ulong[perLine * ends.Length];
+        for (int i = 0; i < ends.Length; i++)
+        {
+            Span<ulong> line = words.AsSpan(i * perLine, perLine);
+            int shift = ends[i] & 63;
+            int at = ends[i] >> 6;
+            for (int pick = 0; pick < Picks; pick++, at += WordsPerPick) line[pick >> 6] |= ((_words[at] >> shift) & 1) << (pick & 63);
+        }
+
+        return new Drawdown(Picks, ends.Length, words);
+    }
 }

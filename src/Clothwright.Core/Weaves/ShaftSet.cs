@@ -25,6 +25,9 @@ public readonly record struct ShaftSet(ulong Bits)
     /// <summary>Whether the two sets share a member.</summary>
     public bool Overlaps(ShaftSet other) => (Bits & other.Bits) != 0;
 
+    /// <summary>The members that are not in another set.</summary>
+    public ShaftSet Without(ShaftSet other) => new(Bits & ~other.Bits);
+
     /// <summary>Members of either.</summary>
     public static ShaftSet operator |(ShaftSet left, ShaftSet right) => new(left.Bits | right.Bits);
 

@@ -13,6 +13,25 @@ internal static class Clothes
         from crossings in Gen.Bool.Array[ends * picks]
         select Drawdown.From(ends, picks, (pick, end) => crossings[pick * ends + end]);
 
+    /// <summary>Drawdowns with long floats: a few distinct ends and picks, in runs.</summary>
+    public static Gen<Drawdown> Blocks(int mostEnds, int mostPicks) =>
+        from small in Any(6, 6)
+        from ends in Gen.Int[1, mostEnds]
+        from picks in Gen.Int[1, mostPicks]
+        from endRun in Gen.Int[1, 80]
+        from pickRun in Gen.Int[1, 40]
+        select Drawdown.From(ends, picks, (pick, end) => small[pick / pickRun % small.Picks, end / endRun % small.Ends]);
+
+    /// <summary>Drawdowns made of cloths that lie on each other, their threads shuffled together.</summary>
+    public static Gen<Drawdown> Stacks(int mostEnds, int mostPicks) =>
+        from ends in Gen.Int[1, mostEnds]
+        from picks in Gen.Int[1, mostPicks]
+        from endLevel in Gen.Int[0, 3].Array[ends]
+        from pickLevel in Gen.Int[0, 3].Array[picks]
+        from crossings in Gen.Bool.Array[ends * picks]
+        select Drawdown.From(ends, picks, (pick, end) =>
+            endLevel[end] == pickLevel[pick] ? crossings[pick * ends + end] : endLevel[end] < pickLevel[pick]);
+
     /// <summary>Any draft: several shafts an end and treadles a pick, none too, either shed, sometimes by lift plan.</summary>
     public static Gen<Draft> Drafts(int mostShafts = 8, int mostThreads = 40) =>
         from shafts in Gen.Int[1, mostShafts]

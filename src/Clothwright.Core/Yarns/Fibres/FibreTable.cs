@@ -1,0 +1,110 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Clothwright.Core.Quantities;
+using Clothwright.Core.Workings;
+
+namespace Clothwright.Core.Yarns;
+
+/// <summary>Reads the table of fibres that is part of this assembly.</summary>
+internal static class FibreTable
+{
+    /// <summary>All fibres, in the order of the table.</summary>
+    public static ImmutableArray<Fibre> Read()
+    {
+        var sources = new Dictionary<string, Source>(StringComparer.Ordinal);
+        var fibres = ImmutableArray.CreateBuilder<Fibre>();
+        var fields = new Dictionary<string, string>(StringComparer.Ordinal);
+        foreach (string line in EmbeddedTable.Lines("fibres.table.txt"))
+        {
+            string[] cells = line.Split('|', 2, StringSplitOptions.TrimEntries);
+            if (cells[0] == "source")
+            {
+                string[] source = cells[1].Split('|', 2, StringSplitOptions.TrimEntries);
+                sources.Add(source[0], SourceText.Read(source[1]));
+                continue;
+            }
+
+            if (cells[0] == "fibre" && fields.Count > 0)
+            {
+                fibres.Add(Make(fields, sources));
+                fields.Clear();
+            }
+
+            fields.Add(cells[0], cells[1]);
+        }
+
+        fibres.Add(Make(fields, sources));
+        return fibres.ToImmutable();
+    }
+
+    private static Fibre Make(Dictionary<string, string> fields, Dictionary<string, Source> sources)
+    {
+        string[] names = fields["fibre"].Split('|', 2, StringSplitOptions.TrimEntries);
+        string name = names[1];
+        Derived<T> Value<T>(string field, string label, Func<double, T> make)
+            where T : struct, IQuantity<T> => FibreTable.Value($"{label} of {name}", fields[field], sources, make);
+
+        (double packingLow, double packingHigh, _, _) = Cell(fields["packing"], sources);
+        (RelaxationClass relaxation, Derived<Ratio> shrinkage) = Shrinkage(name, fields["relaxation"], sources);
+        FeltingClass felting = Enum.Parse<FeltingClass>(fields["felting"], ignoreCase: true);
+        return new Fibre(
+            names[0],
+            name,
+            Value("density", "density", Density.FromGramsPerCubicCentimetre),
+            Value("packing", "packing", Ratio.FromValue),
+            Value("regain-us", "agreed regain, United States,", Ratio.FromPercent),
+            Value("regain-eu", "agreed allowance, European Union,", Ratio.FromPercent),
+            Value("regain-room", "regain at 65 % r.h.", Ratio.FromPercent),
+            Value("tenacity", "tenacity, cN/tex,", Ratio.FromValue),
+            Value("elongation", "stretch at break", Ratio.FromPercent),
+            Value("wet", "wet strength", Ratio.FromPercent),
+            shrinkage,
+            felting >= FeltingClass.Slight)
+        {
+            Synonyms = [.. fields["also"].Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)],
+            DryDensity = fields.ContainsKey("density-dry") ? Value("density-dry", "bone-dry density", Density.FromGramsPerCubicCentimetre) : null,
+            PackingLow = Ratio.FromValue(packingLow),
+            PackingHigh = Ratio.FromValue(packingHigh),
+            Relaxation = relaxation,
+            Felting = felting,
+            Note = fields["note"],
+        };
+    }
+
+    private static Derived<T> Value<T>(string label, string cell, Dictionary<string, Source> sources, Func<double, T> make)
+        where T : struct, IQuantity<T>
+    {
+        (double low, double high, double deviation, Source source) = Cell(cell, sources);
+        if (high > low) return Derived.FromRange(label, make(low), make(high), source);
+        double unit = make(1).BaseValue;
+        return Derived.Given(label, make(low), source, deviation * unit);
+    }
+
+    private static (double Low, double High, double Deviation, Source Source) Cell(string cell, Dictionary<string, Source> sources)
+    {
+        string[] parts = cell.Split('@', StringSplitOptions.TrimEntries);
+        string[] deviation = parts[0].Split('±', StringSplitOptions.TrimEntries);
+        double[] edges = [.. deviation[0].Split('-').Select(e => double.Parse(e, CultureInfo.InvariantCulture))];
+        return (edges[0], edges[^1], deviation.Length > 1 ? double.Parse(deviation[1], CultureInfo.InvariantCulture) : 0, sources[parts[1]]);
+    }
+
+    // Low under 4 %, medium 4-8 %, high 8-15 %; a class between two spans the middles of both (low-medium 2-6, medium-high 6-12).
+    private static (RelaxationClass Class, Derived<Ratio> Shrinkage) Shrinkage(string name, string cell, Dictionary<string, Source> sources)
+    {
+        string[] parts = cell.Split('@', StringSplitOptions.TrimEntries);
+        (RelaxationClass relaxation, double low, double high) = parts[0] switch
+        {
+            "none" => (RelaxationClass.None, 0.0, 0.0),
+            "low" => (RelaxationClass.Low, 0.0, 4.0),
+            "low-medium" => (RelaxationClass.LowToMedium, 2.0, 6.0),
+            "medium" => (RelaxationClass.Medium, 4.0, 8.0),
+            "medium-high" => (RelaxationClass.MediumToHigh, 6.0, 12.0),
+            "high" => (RelaxationClass.High, 8.0, 15.0),
+            var other => throw new InvalidOperationException($"\"{other}\" is not a class of shrinkage."),
+        };
+        string label = $"washing shrinkage of {name}";
+        return (relaxation, high > 0
+            ? Derived.FromRange(label, Ratio.FromPercent(low), Ratio.FromPercent(high), sources[parts[1]])
+            : Derived.Given(label, Ratio.Zero, sources[parts[1]]));
+    }
+}

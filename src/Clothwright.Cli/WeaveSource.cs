@@ -2,7 +2,6 @@ using Clothwright.Core.Quantities;
 using Clothwright.Core.Weaves;
 using Clothwright.Core.Weaves.Structures;
 using Clothwright.Interchange.Drafts;
-using Clothwright.Interchange.Wif;
 
 namespace Clothwright.Cli;
 
@@ -17,10 +16,8 @@ internal static class WeaveSource
     {
         if (LooksLikeFile(text)) return DraftFile.Read(text);
         if (text.Contains('|', StringComparison.Ordinal)) return WovenDraft.Of(DraftNotation.Parse(text, where).Value);
-        Parsed<Weave> weave = WeaveCatalogue.Make(text);
-        return weave.Succeeded
-            ? WovenDraft.Of(weave.Value.Draft with { Name = weave.Value.Name })
-            : throw new InputProblemException(weave.Problem with { Where = where });
+        Weave weave = WeaveCatalogue.Make(text).At(where);
+        return WovenDraft.Of(weave.Draft with { Name = weave.Name });
     }
 
     private static bool LooksLikeFile(string text) =>

@@ -9,8 +9,6 @@ using Clothwright.Core.Quantities;
 using Clothwright.Core.Setts;
 using Clothwright.Core.Setts.Limits;
 using Clothwright.Core.Setts.Reeds;
-using Clothwright.Core.Weaves.Analysis;
-using Clothwright.Core.Weaves.Analysis.Layers;
 using Clothwright.Core.Workings;
 using Clothwright.Core.Yarns;
 
@@ -54,11 +52,11 @@ internal sealed class SettCommand : ReportCommand
         var advice = SettAdvice.For(SettQuestion.About(
             warp,
             WeaveSource.Read(input.GetValue(_weave)!, "--weave").Draft.Drawdown(),
-            SettPurposeText.Parse(input.GetValue(_purpose)!) is var purpose && purpose.Succeeded ? purpose.Value : throw new InputProblemException(purpose.Problem with { Where = "--purpose" }),
+            ClothPurposeText.Parse(input.GetValue(_purpose)!).At("--purpose"),
             weft) with
         {
-            Reeds = [.. Split(input.GetValue(_reeds)).Select(r => Reed.Parse(r, "--reeds").Value)],
-            Heddles = [.. Split(input.GetValue(_heddles)).GroupBy(h => h).Select(g => RigidHeddle.Parse(g.Key, g.Count(), "--heddles").Value)],
+            Reeds = [.. Split(input.GetValue(_reeds)).Select(r => Reed.Parse(r).At("--reeds"))],
+            Heddles = [.. Split(input.GetValue(_heddles)).GroupBy(h => h).Select(g => RigidHeddle.Parse(g.Key, g.Count()).At("--heddles"))],
         });
         return new Report(Text(advice), Json(advice));
 

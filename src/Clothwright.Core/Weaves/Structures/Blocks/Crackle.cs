@@ -59,7 +59,7 @@ public static class Crackle
             "Two wefts: ground in tabby 13 / 24, pattern between.");
     }
 
-    private static int[] Unit(int block) => [block, ShaftOrder.Wrap(block + 1, 4), ShaftOrder.Wrap(block + 2, 4), ShaftOrder.Wrap(block + 1, 4)];
+    private static int[] Unit(int block) => [block, DrawOrder.Wrap(block + 1, 4), DrawOrder.Wrap(block + 2, 4), DrawOrder.Wrap(block + 1, 4)];
 
     // The shortest row of incidentals that keeps both laws; among equals the one that runs on from the block's first shaft.
     private static int[] Join(int block, int next)
@@ -77,7 +77,7 @@ public static class Crackle
 
     private static IEnumerable<int[]> Rows(int block, int length) => length == 0
         ? [[]]
-        : Rows(block, length - 1).SelectMany(_ => Enumerable.Range(0, 4), (row, step) => (int[])[.. row, ShaftOrder.Wrap(block + step, 4)]);
+        : Rows(block, length - 1).SelectMany(_ => Enumerable.Range(0, 4), (row, step) => (int[])[.. row, DrawOrder.Wrap(block + step, 4)]);
 
     private static bool Holds(int[] ends) =>
         Enumerable.Range(0, ends.Length - 1).All(i => NeighbouringPairs.AreNext(ends[i], ends[i + 1]))

@@ -31,13 +31,13 @@ public static class NeighbouringPairs
     }
 
     /// <summary>The block of the pair on which two neighbouring ends lie: 1 for shafts 1 2, … 4 for shafts 4 1.</summary>
-    internal static int BlockOf(int shaft, int next) => ShaftOrder.Wrap(shaft + 1, 4) == next ? shaft : next;
+    internal static int BlockOf(int shaft, int next) => DrawOrder.Wrap(shaft + 1, 4) == next ? shaft : next;
 
     /// <summary>Whether a shaft belongs to a block: the block's own number or the next.</summary>
-    internal static bool IsIn(int block, int shaft) => shaft == block || shaft == ShaftOrder.Wrap(block + 1, 4);
+    internal static bool IsIn(int block, int shaft) => shaft == block || shaft == DrawOrder.Wrap(block + 1, 4);
 
     /// <summary>The pattern lift of a block: the two shafts not in it.</summary>
-    internal static ShaftSet LiftOf(int block) => ShaftSet.Of(ShaftOrder.Wrap(block + 2, 4), ShaftOrder.Wrap(block + 3, 4));
+    internal static ShaftSet LiftOf(int block) => ShaftSet.Of(DrawOrder.Wrap(block + 2, 4), DrawOrder.Wrap(block + 3, 4));
 
     internal static bool AreNext(int shaft, int next) => Math.Abs(shaft - next) is 1 or 3;
 

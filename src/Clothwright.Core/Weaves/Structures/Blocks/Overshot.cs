@@ -23,7 +23,7 @@ public static class Overshot
         foreach (BlockRun run in blocks)
         {
             int low = run.Block;
-            int high = ShaftOrder.Wrap(low + 1, 4);
+            int high = DrawOrder.Wrap(low + 1, 4);
             if (threading.Count == 0) threading.Add(low);
             else if (!NeighbouringPairs.IsIn(low, threading[^1])) threading.Add(NeighbouringPairs.AreNext(threading[^1], low) ? low : high);
             for (int i = 1; i < run.Length; i++) threading.Add(threading[^1] == low ? high : low);
@@ -34,7 +34,7 @@ public static class Overshot
         if (!NeighbouringPairs.AreNext(threading[^1], threading[0]))
         {
             int last = blocks[^1].Block;
-            threading.Add(threading[^1] == last ? ShaftOrder.Wrap(last + 1, 4) : last);
+            threading.Add(threading[^1] == last ? DrawOrder.Wrap(last + 1, 4) : last);
         }
 
         return [.. threading];

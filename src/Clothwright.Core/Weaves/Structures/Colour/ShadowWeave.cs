@@ -38,7 +38,7 @@ public static class ShadowWeave
 
         int Number(int shaft)
         {
-            int k = ShaftOrder.Wrap(shaft, shafts);
+            int k = DrawOrder.Wrap(shaft, shafts);
             if (!neighbouringPairs) return k;
             return k <= half ? 2 * k - 1 : 2 * (k - half);
         }

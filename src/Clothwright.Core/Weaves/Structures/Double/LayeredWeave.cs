@@ -24,5 +24,5 @@ public static class LayeredWeave
     }
 
     internal static Weave InOrder(string name, int layers, ImmutableArray<(int Layer, bool Second)> picks) =>
-        Weave.FromLifts(name, Rule, ShaftOrder.Straight(2 * layers), [.. picks.Select(p => Lift(layers, p.Layer, p.Second))]) with { Layers = layers };
+        Weave.FromLifts(name, Rule, DrawOrder.Straight(2 * layers), [.. picks.Select(p => Lift(layers, p.Layer, p.Second))]) with { Layers = layers };
 }

@@ -24,7 +24,7 @@ public static class NameDraft
     {
         ImmutableArray<int> ends = Letters(name);
         if (mirrored) ends = [.. ends, .. ends.Take(ends.Length - 1).Skip(1).Reverse()];
-        return NeighbouringPairs.AreNext(ends[^1], ends[0]) ? ends : ends.Add(ShaftOrder.Wrap(ends[^1] + 1, 4));
+        return NeighbouringPairs.AreNext(ends[^1], ends[0]) ? ends : ends.Add(DrawOrder.Wrap(ends[^1] + 1, 4));
     }
 
     /// <summary>The ends that the letters make, forwards only.</summary>
@@ -43,7 +43,7 @@ public static class NameDraft
         var ends = new List<int>();
         foreach (int shaft in shafts)
         {
-            if (ends.Count > 0 && (ends[^1] - shaft) % 2 == 0) ends.Add(ShaftOrder.Wrap(ends[^1] + 1, 4));
+            if (ends.Count > 0 && (ends[^1] - shaft) % 2 == 0) ends.Add(DrawOrder.Wrap(ends[^1] + 1, 4));
             ends.Add(shaft);
         }
 

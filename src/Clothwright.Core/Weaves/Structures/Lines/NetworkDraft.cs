@@ -22,7 +22,7 @@ public static class NetworkDraft
     {
         int n = figures.Shafts;
         int[] threading = [.. NetworkThreading.Along(initial, n, line)];
-        Weave weave = Weave.FromTreadles($"network draft, {figures}", Rule, threading, figures.TieUp, asDrawnIn ? threading : ShaftOrder.Straight(n));
+        Weave weave = Weave.FromTreadles($"network draft, {figures}", Rule, threading, figures.TieUp, asDrawnIn ? threading : DrawOrder.Straight(n));
         return line.Count % initial.Count == 0
             ? weave
             : weave.Noting($"The line has {line.Count} columns, no multiple of the initial's {initial.Count}: the net breaks where the repeat joins.");

@@ -23,7 +23,7 @@ public static class TiedWeave
     internal static Weave Of(string name, Rule rule, Profile profile, int ties, IReadOnlyList<int>? order)
     {
         if (ties is < 2 or > 4) throw new InputProblemException(new InputProblem($"{ties} tie-downs are not provided for.", "ties", "Give 2, 3 or 4."));
-        IReadOnlyList<int> tie = order ?? ShaftOrder.Straight(ties);
+        IReadOnlyList<int> tie = order ?? DrawOrder.Straight(ties);
         TieOrder.Check(tie, ties);
         int blocks = profile.Blocks;
         if (ties + blocks > ShaftSet.Highest)

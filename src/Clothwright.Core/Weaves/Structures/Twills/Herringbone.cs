@@ -31,10 +31,10 @@ public static class Herringbone
         int side = runs * n;
         int[] threading =
         [
-            .. Enumerable.Range(1, side).Select(i => ShaftOrder.Wrap(i, n)),
-            .. Enumerable.Range(0, side).Select(i => ShaftOrder.Wrap(n / 2 - i, n)),
+            .. Enumerable.Range(1, side).Select(i => DrawOrder.Wrap(i, n)),
+            .. Enumerable.Range(0, side).Select(i => DrawOrder.Wrap(n / 2 - i, n)),
         ];
-        Weave weave = Weave.FromTreadles($"{figures} herringbone", Rule, threading, figures.TieUp, ShaftOrder.Straight(n));
+        Weave weave = Weave.FromTreadles($"{figures} herringbone", Rule, threading, figures.TieUp, DrawOrder.Straight(n));
         return weave.Noting(
             figures.IsHalfAndHalf
                 ? $"The break is clean: no float is longer than {figures.LongestFloat}."

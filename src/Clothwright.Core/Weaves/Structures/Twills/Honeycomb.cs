@@ -23,7 +23,7 @@ public static class Honeycomb
         }
 
         int h = shafts - 1;
-        int[] order = ShaftOrder.Pointed(shafts, shafts);
+        int[] order = DrawOrder.Pointed(shafts, shafts);
         ShaftSet[] tieUp =
         [
             .. Enumerable.Range(0, shafts).Select(b => ShaftSet.Of([.. Enumerable.Range(0, shafts).Where(a => a + b == h || a + b <= h - 2).Select(a => a + 1)])),

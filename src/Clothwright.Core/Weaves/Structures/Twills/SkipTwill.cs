@@ -30,8 +30,8 @@ public static class SkipTwill
         int[] threading =
         [
             .. Enumerable.Range(0, n / Divisors.Greatest(draw + k, n))
-                .SelectMany(r => Enumerable.Range(0, draw).Select(i => ShaftOrder.Wrap(1 + r * (draw + k) + i, n))),
+                .SelectMany(r => Enumerable.Range(0, draw).Select(i => DrawOrder.Wrap(1 + r * (draw + k) + i, n))),
         ];
-        return Weave.FromTreadles($"skip {figures} twill, draw {draw}, miss {k}", Rule, threading, figures.TieUp, ShaftOrder.Straight(n));
+        return Weave.FromTreadles($"skip {figures} twill, draw {draw}, miss {k}", Rule, threading, figures.TieUp, DrawOrder.Straight(n));
     }
 }

@@ -26,9 +26,9 @@ public static class UndulatingTwill
         int rounds = n / Divisors.Greatest(ends.Count, n);
         int[] threading =
         [
-            .. Enumerable.Range(0, rounds * ends.Count).SelectMany(i => Enumerable.Repeat(ShaftOrder.Wrap(i + 1, n), ends[i % ends.Count])),
+            .. Enumerable.Range(0, rounds * ends.Count).SelectMany(i => Enumerable.Repeat(DrawOrder.Wrap(i + 1, n), ends[i % ends.Count])),
         ];
-        return Weave.FromTreadles($"undulating {figures} twill", Rule, threading, figures.TieUp, ShaftOrder.Straight(n)) with
+        return Weave.FromTreadles($"undulating {figures} twill", Rule, threading, figures.TieUp, DrawOrder.Straight(n)) with
         {
             Notes = [$"Weft floats reach {figures.LongestFloat} times the most ends on neighbouring shafts; no tabby where a shaft is repeated."],
         };

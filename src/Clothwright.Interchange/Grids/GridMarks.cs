@@ -1,3 +1,5 @@
+using System.Buffers;
+
 namespace Clothwright.Interchange.Grids;
 
 /// <summary>The two marks of a grid.</summary>
@@ -15,8 +17,8 @@ public readonly record struct GridMarks(char Warp, char Weft)
     public static GridMarks Crosses { get; } = new('X', ' ');
 
     /// <summary>Characters read as warp on top.</summary>
-    internal const string WarpMarks = "1#Xx*█■▓●";
+    internal static SearchValues<char> WarpMarks { get; } = SearchValues.Create("1#Xx*█■▓●");
 
     /// <summary>Characters read as weft on top; a blank is one of them where a grid has no other.</summary>
-    internal const string WeftMarks = "0.-_·□░○";
+    internal static SearchValues<char> WeftMarks { get; } = SearchValues.Create("0.-_·□░○");
 }

@@ -105,8 +105,8 @@ public static class TextGrid
         {
             char mark = marks[column];
             if (mark is ' ' or '\t' && !blankIsWeft) continue;
-            bool warp = GridMarks.WarpMarks.Contains(mark, StringComparison.Ordinal);
-            if (!warp && mark != ' ' && !GridMarks.WeftMarks.Contains(mark, StringComparison.Ordinal)) return Unknown(row, column, mark);
+            bool warp = GridMarks.WarpMarks.Contains(mark);
+            if (!warp && mark != ' ' && !GridMarks.WeftMarks.Contains(mark)) return Unknown(row, column, mark);
             if (end == ends) return Uneven(row, column, row.Marks(text), ends, firstLine);
             if (warp) up[first + end] = true;
             end++;

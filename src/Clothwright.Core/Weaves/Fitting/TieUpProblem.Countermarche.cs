@@ -1,0 +1,76 @@
+using System.Collections.Immutable;
+
+namespace Clothwright.Core.Weaves.Fitting;
+
+/// <content>Treadles that share out the shafts.</content>
+public sealed partial record TieUpProblem
+{
+    // Ways of sharing n shafts among two treadles number 2^(n−1) − 1: above this many shafts only halves and single shafts are tried.
+    private const int MostShaftsSharedFreely = 10;
+
+    /// <summary>Countermarche: every shaft is tied up or down in exactly one of the treadles pressed.</summary>
+    /// <param name="lifts">The wanted lifts (shafts that are up), each different; the others go down.</param>
+    /// <param name="shafts">Shafts in use, 1 to 64.</param>
+    /// <param name="feet">Treadles that may be pressed at once, 1 or more; sharing among three is searched up to 8 shafts.</param>
+    public static TieUpProblem Countermarche(IReadOnlyList<ShaftSet> lifts, int shafts, int feet)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(feet, 1);
+        ulong all = ShaftSet.FirstOf(shafts).Bits;
+        List<ulong[]> shares = Shares(all, shafts, feet, out bool complete);
+        var index = new Dictionary<TreadleTie, int>();
+        var ties = ImmutableArray.CreateBuilder<TreadleTie>();
+        var ways = ImmutableArray.CreateBuilder<ImmutableArray<ImmutableArray<int>>>(lifts.Count);
+        foreach (ShaftSet lift in lifts)
+        {
+            var found = ImmutableArray.CreateBuilder<ImmutableArray<int>>(shares.Count);
+            foreach (ulong[] share in shares)
+            {
+                found.Add([.. share.Select(part => IndexOf(new TreadleTie(new(part & lift.Bits), new(part & ~lift.Bits)))).Order()]);
+            }
+
+            ways.Add(found.MoveToImmutable());
+        }
+
+        return new TieUpProblem(ties.ToImmutable(), ways.MoveToImmutable(), feet, complete);
+
+        int IndexOf(TreadleTie tie)
+        {
+            if (!index.TryGetValue(tie, out int at))
+            {
+                index[tie] = at = ties.Count;
+                ties.Add(tie);
+            }
+
+            return at;
+        }
+    }
+
+    private static List<ulong[]> Shares(ulong all, int shafts, int feet, out bool complete)
+    {
+        var shares = new List<ulong[]> { new[] { all } };
+        complete = true;
+        if (feet == 1 || shafts == 1) return shares;
+        if (shafts > MostShaftsSharedFreely)
+        {
+            complete = false;
+            for (int cut = 1; cut < shafts; cut++) shares.Add([ShaftSet.FirstOf(cut).Bits, all & ~ShaftSet.FirstOf(cut).Bits]);
+            ulong odd = 0x5555555555555555UL & all;
+            shares.Add([odd, all & ~odd]);
+            return shares;
+        }
+
+        // The part with shaft 1 is an odd number: each division into two is met once.
+        for (ulong part = 1; part < all; part += 2)
+        {
+            shares.Add([part, all & ~part]);
+            if (feet < 3) continue;
+            ulong rest = all & ~part, lowest = rest & (~rest + 1);
+            for (ulong second = (rest - 1) & rest; second != 0; second = (second - 1) & rest)
+            {
+                if ((second & lowest) != 0) shares.Add([part, second, rest & ~second]);
+            }
+        }
+
+        return shares;
+    }
+}

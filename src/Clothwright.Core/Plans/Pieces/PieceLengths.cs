@@ -32,6 +32,9 @@ internal sealed record PieceLengths
     /// <summary>Warp that both fringes use, or zero.</summary>
     public required Derived<Length> Fringes { get; init; }
 
+    /// <summary>Width of one layer wanted after washing, seams included.</summary>
+    public required Derived<Length> LayerWidth { get; init; }
+
     /// <summary>Width of one layer in the reed that the wanted width asks for.</summary>
     public required Derived<Length> WantedReedWidth { get; init; }
 
@@ -49,8 +52,10 @@ internal sealed record PieceLengths
         Derived<Length>? fringe = piece.Fringe == FringeStyle.None
             ? null
             : FringeAllowance.WarpFor(piece.Fringe, Derived.Decision("finished fringe", piece.FringeLength));
+        Derived<Length> layerWidth = WidthOfLayer(piece);
         return new PieceLengths
         {
+            LayerWidth = layerWidth,
             Cloth = length,
             OffLoom = offLoom,
             UnderTension = TensionRecovery.UnderTension(offLoom, cloth.WarpTakeUp, cloth.WarpTakeUpUnderTension),
@@ -60,11 +65,11 @@ internal sealed record PieceLengths
                 ? Derived.Decision("warp in the fringes", Length.Zero)
                 : Derived.From<Length>("warp in the fringes", FringesRule, fringe, f => 2 * f),
             WantedReedWidth = DrawIn.ReedWidthFor(
-                FinishingShrinkage.Before("width off the loom", LayerWidth(piece), cloth.ShrinkageInWidth), cloth.DrawIn),
+                FinishingShrinkage.Before("width off the loom", layerWidth, cloth.ShrinkageInWidth), cloth.DrawIn),
         };
     }
 
-    private static Derived<Length> LayerWidth(Piece piece)
+    private static Derived<Length> WidthOfLayer(Piece piece)
     {
         Derived<Length> whole = Derived.From<Length>(
             "cloth wanted, width",

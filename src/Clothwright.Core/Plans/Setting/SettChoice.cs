@@ -51,21 +51,20 @@ internal sealed record SettChoice(SettAdvice Advice, Derived<Sett> Wanted, ReedF
             ? advice.Reeds
             : ReedFitting.Fits(wanted.Value * layers, reeds, heddles, Math.Max(1, loom.RigidHeddles));
         ReedFit? reed = Best(fits);
-        return new SettChoice(advice, wanted, reed, reed is null ? wanted : Given(reed, wanted, layers));
+        return new SettChoice(advice, wanted, reed, reed is null ? wanted : Given(reed, layers));
     }
 
     private static ReedFit? Best(ImmutableArray<ReedFit> fits) =>
         fits.FirstOrDefault(f => !f.MarksLikely && Math.Abs(f.Error.Value) <= NearEnough) ?? fits.FirstOrDefault();
 
     // The wanted sett only leads to the sley; what is woven is what the sley gives, exactly.
-    private static Derived<Sett> Given(ReedFit reed, Derived<Sett> wanted, int layers) => Derived.From<Sett>(
+    private static Derived<Sett> Given(ReedFit reed, int layers) => Derived.From<Sett>(
         "ends per width in the reed",
         SleyRule,
         [
             Derived.Decision($"dents of {reed.Name}", reed.Dents),
             Derived.Decision($"mean ends in a dent ({reed.Sley})", Number.FromValue(reed.Sley.MeanEndsPerDent)),
             Derived.Decision("layers", Whole.FromCount(layers)),
-            wanted,
         ],
         v => v[0] * v[1] / v[2]);
 

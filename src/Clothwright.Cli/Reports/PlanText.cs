@@ -2,6 +2,7 @@ using System.Text;
 using Clothwright.Core.Plans;
 using Clothwright.Core.Plans.Results;
 using Clothwright.Core.Quantities;
+using Clothwright.Core.Setts.Reeds;
 using Clothwright.Core.Workings;
 
 namespace Clothwright.Cli.Reports;
@@ -21,7 +22,7 @@ internal static class PlanText
         text.AppendLine($"{plan.LoomDraft.Name}, on {plan.Loom.Name}");
         text.AppendLine();
         text.AppendLine($"Wind    {F(plan.Ends.Total)} ends of {F(plan.WarpLength)}{Selvedges(plan.Ends)}");
-        text.AppendLine($"Sley    {Sley(plan.Sley)}: {F(plan.Sett)}, {F(plan.ReedWidth)} wide in the reed");
+        text.AppendLine($"Sley    {Sley(plan.Reed)}: {F(plan.Sett)}, {F(plan.ReedWidth)} wide in the reed");
         text.AppendLine($"Weave   {F(plan.Picks)} picks");
         text.AppendLine($"Cloth   {F(plan.MassPerArea)}");
         text.AppendLine($"Time    about {F(plan.Work.Total)} (likely {QuantityText.Format(QuantityKind.WorkTime, plan.Work.Total.Working.Lower95, style)} to {QuantityText.Format(QuantityKind.WorkTime, plan.Work.Total.Working.Upper95, style)})");
@@ -48,12 +49,12 @@ internal static class PlanText
     private static string Selvedges(EndsPlan ends) =>
         ends.FloatingSelvedges > 0 ? $", {ends.FloatingSelvedges} of them floating selvedges" : "";
 
-    private static string Sley(SleyPlan sley) => sley switch
+    private static string Sley(ReedFit? fit) => fit switch
     {
-        { Tool: null } => "no reed is on the bench",
-        { Heddles: > 1 } => $"{sley.Heddles} × {sley.Tool} heddles, an end in each eye and slot",
-        { Heddles: 1 } => $"{sley.Tool} heddle, an end in each eye and slot",
-        _ => $"{sley.Tool} reed, {string.Join('-', sley.Order)}",
+        null => "no reed is on the bench",
+        { Heddles: > 1 } => $"{fit.Name} heddles, {fit.Sley}",
+        { Heddles: 1 } => $"{fit.Name} heddle, {fit.Sley}",
+        _ => $"{fit.Name} reed, {fit.Sley}",
     };
 
     private static string Packages(YarnNeed need) => (need.Open.Length, need.Buy?.Value.Count) switch

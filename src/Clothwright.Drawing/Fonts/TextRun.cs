@@ -17,7 +17,7 @@ internal sealed class TextRun
         Size = size;
         var glyphs = new List<ushort>();
         FontFace current = face;
-        foreach (Rune rune in Text.EnumerateRunes())
+        foreach (Rune rune in SpelledSigns.In(Text).EnumerateRunes())
         {
             FontFace? holding = FontShelf.Holding(face, rune.Value);
             FontFace next = holding ?? FontFace.Text;

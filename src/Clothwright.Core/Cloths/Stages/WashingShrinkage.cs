@@ -1,7 +1,6 @@
 using Clothwright.Core.Quantities;
 using Clothwright.Core.Setts;
 using Clothwright.Core.Workings;
-using Clothwright.Core.Yarns;
 
 namespace Clothwright.Core.Cloths.Stages;
 
@@ -14,29 +13,20 @@ public static class WashingShrinkage
     public static Derived<Ratio> Fulled { get; } =
         Derived.FromRange("shrinkage in fulling", Ratio.FromPercent(20), Ratio.FromPercent(40), Source.CommonPractice);
 
-    /// <summary>Customary shrinkage of the yarns of one system: mean over threads and fibres.</summary>
+    /// <summary>Customary shrinkage of the yarns of one system: mean over the threads.</summary>
     /// <param name="threads">Warp for the length, weft for the width.</param>
     /// <param name="label">What it is called, for example <c>shrinkage in length</c>.</param>
     public static Derived<Ratio> OfFibres(ThreadSystem threads, string label)
     {
         ArgumentNullException.ThrowIfNull(threads);
-        var shares = new Dictionary<Fibre, double>();
-        foreach (int used in threads.Order.Repeat)
-        {
-            foreach (FibreShare share in threads.Yarns[used].Fibres.Shares)
-            {
-                shares[share.Fibre] = shares.GetValueOrDefault(share.Fibre) + share.MassShare.Value / threads.Order.Repeat.Length;
-            }
-        }
-
-        Fibre[] fibres = [.. shares.Keys];
-        if (fibres.Length == 1) return fibres[0].WashingShrinkage;
-        double whole = shares.Values.Sum();
+        int[] used = [.. threads.Order.Repeat.Distinct().Order()];
+        if (used.Length == 1) return threads.Yarns[used[0]].Fibres.WashingShrinkage;
+        double[] shares = [.. used.Select(yarn => threads.Order.Repeat.Count(y => y == yarn) / (double)threads.Order.Repeat.Length)];
         return Derived.From<Ratio>(
             label,
-            new Rule("shrinkage of mixed fibres", "sum of each fibre's share × its shrinkage", Source.CommonPractice),
-            [.. fibres.Select(f => (IDerived)f.WashingShrinkage)],
-            values => values.Select((v, i) => shares[fibres[i]] / whole * v).Sum());
+            new Rule("shrinkage of mixed yarns", "sum of each yarn's share of the threads × its shrinkage", Source.CommonPractice),
+            [.. used.Select(yarn => (IDerived)threads.Yarns[yarn].Fibres.WashingShrinkage)],
+            values => values.Select((v, i) => shares[i] * v).Sum());
     }
 
     /// <summary>Shrinkage of this cloth: an open one has room to draw together, a close one has not.</summary>

@@ -1,7 +1,7 @@
 namespace Clothwright.Core.Weaves.Structures;
 
 /// <summary>Orders in which shafts (or treadles) follow each other, numbered from 1.</summary>
-public static class ShaftOrder
+public static class DrawOrder
 {
     /// <summary>Straight: 1, 2, … and round again.</summary>
     /// <param name="shafts">Shafts, above 0.</param>

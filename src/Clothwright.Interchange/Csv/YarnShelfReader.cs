@@ -51,7 +51,7 @@ internal sealed class YarnShelfReader
     }
 
     private static Derived<Sett> Wraps(CsvCells row, string id, double perCentimetre) => perCentimetre > 0
-        ? Derived.Given($"wraps of {id}", Sett.FromEndsPerCentimetre(perCentimetre), Source.Measured)
+        ? Derived.Given($"wraps of {id}", Sett.FromPerCentimetre(perCentimetre), Source.Measured)
         : throw row.Problem(YarnColumns.Wraps, "0 wraps are no measure.", "Leave the cell empty where the wraps were not counted.");
 
     private static SrgbColour Colour(CsvCells row)

@@ -44,7 +44,7 @@ public sealed class YarnShelfTableTests
             YarnConstruction.Boucle,
             new SrgbColour(1, 2, 3))
         {
-            MeasuredWraps = Derived.Given("wraps", Sett.FromEndsPerCentimetre(7.5), Source.Measured),
+            MeasuredWraps = Derived.Given("wraps", Sett.FromPerCentimetre(7.5), Source.Measured),
             WrapMeasure = WrapMeasure.Geometric,
             Packages = [new YarnPackage(PackageForm.Tube, Mass.FromGrams(100.25), Mass.FromGrams(8)) { Lot = "@lot", RelativeHumidity = Ratio.FromPercent(55) }],
             Offer = new YarnOffer(PackageForm.Skein, Mass.FromGrams(100), Money.FromAmount(21.9)),
@@ -54,10 +54,10 @@ public sealed class YarnShelfTableTests
         ImmutableArray<Yarn> read = YarnShelfTable.Read(once).Value;
         Assert.Equal(once, YarnShelfTable.Write(read));
         Assert.Equal(first.Name, read[0].Name);
-        Assert.Equal(1.25, read[0].LinearDensity.Spread.StandardDeviation, 1e-12);
+        Assert.Equal(1.25, read[0].LinearDensity.StandardDeviation, 1e-12);
         Assert.Equal("@lot", read[0].Packages[0].Lot);
         Assert.Equal(0.55, read[0].Packages[0].RelativeHumidity!.Value.Value, 1e-12);
-        Assert.Equal(7.5, read[0].MeasuredWraps!.Value.EndsPerCentimetre, 1e-9);
+        Assert.Equal(7.5, read[0].MeasuredWraps!.Value.PerCentimetre, 1e-9);
         Assert.Equal(WrapMeasure.Geometric, read[0].WrapMeasure);
     }
 

@@ -117,8 +117,9 @@ public class ThreadTests
     // A twill line leans to one side in a mirror and on the other face, but not when turned half round.
     [InlineData("1100/0110/0011/1001", ClothSymmetries.HalfTurn | ClothSymmetries.Counterchange | ClothSymmetries.WarpAsWeft)]
     [InlineData("1000/0100/0010/0001", ClothSymmetries.HalfTurn)]
-    // Pointed 2/2 twill: mirrored at the points, across only; the back repeats the figure two picks on.
-    [InlineData("110001/011011/001110/100100", ClothSymmetries.SideToSide | ClothSymmetries.FacesAlike | ClothSymmetries.Counterchange)]
+    // Pointed 2/2 twill, a zigzag: mirrored at its points; upside down the same zigzag half a repeat further across; the back
+    // has the same rows two picks on (110001 and 001110, 011011 and 100100). Warp and weft differ: no quarter turn.
+    [InlineData("110001/011011/001110/100100", ClothSymmetries.SideToSide | ClothSymmetries.EndToEnd | ClothSymmetries.HalfTurn | ClothSymmetries.FacesAlike | ClothSymmetries.Counterchange)]
     public void Symmetries_are_those_seen_in_the_cloth(string rows, ClothSymmetries expected)
     {
         ClothSymmetries found = ClothSymmetry.Of(Clothes.Of(rows));

@@ -1,4 +1,4 @@
-namespace Clothwright.Core.Weaves.Analysis.Floats;
+namespace Clothwright.Core.Weaves.Analysis;
 
 /// <summary>How a drawdown is read where it ends.</summary>
 public enum ClothReading

@@ -40,7 +40,7 @@ public class CountReadingsTests
     public void Common_yarns_have_their_size_by_rule(IReadOnlyDictionary<string, string> row)
     {
         CountSystem system = CountSystems.Parse(row["system"]).Value;
-        string label = row["yarn"].Split(' ').Select(w => w.Trim('"')).First(w => char.IsDigit(w[0]));
+        string label = row["yarn"].Split(' ').Select(w => w.Trim('"', ',')).First(w => char.IsDigit(w[0]));
         YarnCount count = YarnCount.Parse(label, system).Value;
         foreach ((string column, CountSystem to) in new[]
         {

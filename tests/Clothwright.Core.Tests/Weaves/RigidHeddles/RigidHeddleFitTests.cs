@@ -62,7 +62,7 @@ public class RigidHeddleFitTests
         Draft draft = DraftNotation.Parse("1212 | 1:1 2:2 3:12 | 123").Value;
         RigidHeddlePlan plan = RigidHeddleFit.Of(draft, 1);
 
-        Assert.Equal([2], plan.UnmadePicks);
+        Assert.Equal(2, Assert.Single(plan.UnmadePicks));
         Assert.Contains("every end is raised", plan.Cannot!.What, StringComparison.Ordinal);
         Assert.Contains("Leave out", plan.Cannot.Mend, StringComparison.Ordinal);
     }

@@ -27,7 +27,7 @@ public class BlockEdgesTests
 
     [Fact]
     public void A_unit_weave_woven_is_its_profile_substituted() =>
-        Gen.Select(Gen.Int[1, 4].Array[1, 8], Gen.ULong[0, 15].Array[1, 6], Gen.OneOfConst(SummerAndWinter.Unit, ExchangedLayers.Unit, TurnedBlocks.Unit(5, 2)))
+        Gen.Select(Gen.Int[1, 4].Array[1, 8], Gen.ULong[0, 15].Array[1, 6], MadeWeaves.AnyOf(SummerAndWinter.Unit, ExchangedLayers.Unit, TurnedBlocks.Unit(5, 2)))
             .Sample((ends, picks, unit) =>
             {
                 var profile = new Profile([.. ends], [.. picks.Select(p => new ShaftSet(p))]);

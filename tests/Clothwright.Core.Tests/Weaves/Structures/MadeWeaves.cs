@@ -12,14 +12,16 @@ internal static class MadeWeaves
 
     private static readonly Gen<TwillBase> Figures = Gen.Int[1, 4].Array[2, 6].Where(r => r.Length % 2 == 0).Select(r => TwillBase.Of(r));
 
-    private static readonly Gen<TwillBase> HalfAndHalf = Gen.OneOfConst([.. new[] { 4, 6, 8, 10 }.SelectMany(n => EveryTwill.On(n)).Where(t => t.IsHalfAndHalf)]);
+    private static readonly Gen<TwillBase> HalfAndHalf = AnyOf([.. new[] { 4, 6, 8, 10 }.SelectMany(n => EveryTwill.On(n)).Where(t => t.IsHalfAndHalf)]);
 
     private static readonly Gen<ThreadGroups> Groups = Gen.Int[1, 4].Array[2, 5].Select(g => ThreadGroups.Of(g));
 
     private static readonly Gen<(int Ends, int Step)> Steps =
-        Gen.OneOfConst([.. Enumerable.Range(5, 20).SelectMany(n => SatinSteps.On(n).Select(s => (n, s)))]);
+        AnyOf([.. Enumerable.Range(5, 20).SelectMany(n => SatinSteps.On(n).Select(s => (n, s)))]);
 
     private static readonly Gen<SatinFace> Face = Gen.Bool.Select(b => b ? SatinFace.Warp : SatinFace.Weft);
+
+    public static Gen<T> AnyOf<T>(params T[] values) => Gen.Int[0, values.Length - 1].Select(i => values[i]);
 
     private static Gen<int> Even(int least, int most) => Gen.Int[least / 2, most / 2].Select(i => 2 * i);
 
@@ -56,7 +58,7 @@ internal static class MadeWeaves
         ["satin"] = Gen.Select(Steps, Face, (s, f) => new MadeWeave(Satin.Of(s.Ends, s.Step, f), s.Ends - 1, s.Ends - 1)),
         ["irregular satin"] = Gen.Select(Gen.Int[5, 12], Face, (n, f) => new MadeWeave(IrregularSatin.On(n, f), n - 1, n - 1)),
         ["turned blocks"] =
-            from s in Gen.OneOfConst((3, 1), (4, 1), (6, 1), (5, 2), (5, 3), (7, 2), (8, 3), (8, 5))
+            from s in AnyOf((3, 1), (4, 1), (6, 1), (5, 2), (5, 3), (7, 2), (8, 3), (8, 5))
             from profile in Profiles(4)
             select new MadeWeave(TurnedBlocks.Of(s.Item1, s.Item2, profile), s.Item1 - 1, s.Item1 - 1),
         ["summer and winter"] = Profiles(6).Select(p => new MadeWeave(SummerAndWinter.Of(p), 3, 3)),

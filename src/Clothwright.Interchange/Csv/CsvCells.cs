@@ -28,6 +28,21 @@ internal readonly struct CsvCells(CsvTable table, CsvRow row)
         throw Problem(column, $"\"{text}\" is not a number, 0 or more.", "Write it with a point for decimals, for example 1.25.");
     }
 
+    /// <summary>One of a few words; the usual one if the cell is empty.</summary>
+    public T Choice<T>(string column, T usual)
+        where T : struct, Enum
+    {
+        string text = Text(column);
+        if (text.Length == 0) return usual;
+        foreach (T value in Enum.GetValues<T>())
+        {
+            if (text.Equals(value.ToString(), StringComparison.OrdinalIgnoreCase)) return value;
+        }
+
+        string words = string.Join(", ", Enum.GetNames<T>()).ToLowerInvariant();
+        throw Problem(column, $"\"{text}\" is not one of {words}.", $"Write one of them, for example {usual.ToString().ToLowerInvariant()}.");
+    }
+
     public Core.Quantities.InputProblemException Problem(string column, string what, string mend) =>
         CsvTable.Problem($"line {row.Line}, column {column}", what, mend);
 }

@@ -1,3 +1,4 @@
+using System.Numerics;
 using Clothwright.Core.Weaves;
 using Clothwright.Core.Weaves.Analysis.Edges;
 using Clothwright.Core.Weaves.Structures;
@@ -48,8 +49,8 @@ internal static class MadeWeaves
         ["herringbone"] = Gen.Select(HalfAndHalf, Gen.Int[1, 3], (t, r) => new MadeWeave(Herringbone.Of(t, r), t.LongestFloat, t.LongestFloat)),
         ["advancing twill"] =
             from t in Figures
-            from run in Gen.Int[2, 6]
             from advance in Gen.Int[1, t.Shafts - 1]
+            from run in Gen.Int[Math.Max(2, (int)BigInteger.GreatestCommonDivisor(advance, t.Shafts)), 12]
             from points in Gen.Bool
             select new MadeWeave(AdvancingTwill.Of(t, run, advance, points), t.LongestFloat, Free),
         ["skip twill"] = Gen.Select(HalfAndHalf, Gen.Int[1, 5], (t, d) => new MadeWeave(SkipTwill.Of(t, d), t.LongestFloat, t.LongestFloat)),

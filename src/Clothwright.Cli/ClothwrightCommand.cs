@@ -28,6 +28,8 @@ public static class ClothwrightCommand
 
     private static RootCommand Root() => new("Plans, checks and documents handwoven cloth: from yarn to handout.")
     {
+        new Command("yarn", "What a yarn really is.") { new YarnConvertCommand() },
+        new SettCommand(),
         new Command("colour", "Colours of threads.") { new ColourDifferenceCommand(), new ColourMixCommand() },
     };
 

@@ -10,9 +10,5 @@ internal static class ColourArgument
     /// <param name="text">As typed.</param>
     /// <param name="name">Which argument it is.</param>
     /// <exception cref="InputProblemException">The text is not a colour.</exception>
-    public static SrgbColour Read(string text, string name)
-    {
-        Parsed<SrgbColour> colour = SrgbColour.Parse(text);
-        return colour.Succeeded ? colour.Value : throw new InputProblemException(colour.Problem with { Where = name });
-    }
+    public static SrgbColour Read(string text, string name) => SrgbColour.Parse(text).At(name);
 }

@@ -3,7 +3,7 @@ using Clothwright.Core.Looms;
 using Clothwright.Core.Plans.Briefs;
 using Clothwright.Core.Quantities;
 using Clothwright.Core.Setts;
-using Clothwright.Core.Weaves;
+using Clothwright.Core.Weaves.Structures;
 using Clothwright.Core.Yarns;
 
 namespace Clothwright.Core.Plans;
@@ -26,8 +26,8 @@ public sealed record PlanRequest
     /// <summary>Pieces in the order in which they are woven; at least one.</summary>
     public required ImmutableArray<Piece> Pieces { get; init; }
 
-    /// <summary>One repeat of the draft, as for a single layer of cloth.</summary>
-    public required Draft Draft { get; init; }
+    /// <summary>The weave of a single layer of cloth, one repeat.</summary>
+    public required Weave Weave { get; init; }
 
     /// <summary>Order of yarns across the warp.</summary>
     public required WarpOrder Warp { get; init; }

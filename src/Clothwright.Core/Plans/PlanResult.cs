@@ -3,6 +3,8 @@ using Clothwright.Core.Looms;
 using Clothwright.Core.Plans.Briefs;
 using Clothwright.Core.Plans.Results;
 using Clothwright.Core.Quantities;
+using Clothwright.Core.Setts;
+using Clothwright.Core.Setts.Reeds;
 using Clothwright.Core.Weaves;
 using Clothwright.Core.Workings;
 
@@ -26,8 +28,11 @@ public sealed record PlanResult
     /// <summary>Yarns across the whole warp from the left, floating selvedges included.</summary>
     public required ImmutableArray<ThreadRun> WarpRuns { get; init; }
 
-    /// <summary>Reed or rigid heddle and sley.</summary>
-    public required SleyPlan Sley { get; init; }
+    /// <summary>Reed or rigid heddles and sley; null when the bench holds none that the loom can use.</summary>
+    public required ReedFit? Reed { get; init; }
+
+    /// <summary>The advice on sett that was followed or set aside.</summary>
+    public required SettAdvice SettAdvice { get; init; }
 
     /// <summary>Ends per width in the reed, all layers.</summary>
     public required Derived<Sett> Sett { get; init; }

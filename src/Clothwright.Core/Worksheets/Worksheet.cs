@@ -55,7 +55,7 @@ public sealed partial record Worksheet
     public required WarpOrder Warp { get; init; }
 
     /// <summary>Pieces, in the order of weaving; at least one.</summary>
-    public required ImmutableArray<Piece> Pieces { get; init; }
+    public required ImmutableArray<PieceEntry> Pieces { get; init; }
 
     /// <summary>How ends are fitted to the repeat.</summary>
     public EndsFit EndsFit { get; init; } = EndsFit.WholeRepeats;

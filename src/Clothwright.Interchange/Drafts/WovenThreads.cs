@@ -18,4 +18,15 @@ public sealed record WovenThreads
 
     /// <summary>Diameter of each thread; empty if not described, 0 where unknown.</summary>
     public ImmutableArray<Length> Thicknesses { get; init; } = [];
+
+    /// <summary>Makes sure that each list is empty or holds every thread.</summary>
+    /// <param name="count">How many threads there are.</param>
+    /// <exception cref="ArgumentException">A list holds another number.</exception>
+    internal void RequireFor(int count)
+    {
+        foreach (int length in (ReadOnlySpan<int>)[Colours.Length, Spacings.Length, Thicknesses.Length])
+        {
+            if (length != 0 && length != count) throw new ArgumentException($"A list describes {length} threads of {count}; it holds every thread or none.", nameof(count));
+        }
+    }
 }

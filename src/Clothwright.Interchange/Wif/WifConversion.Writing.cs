@@ -16,8 +16,8 @@ public static partial class WifConversion
     {
         ArgumentNullException.ThrowIfNull(woven);
         Draft draft = woven.Draft;
-        RequireWhole(woven.Warp, draft.Ends);
-        RequireWhole(woven.Weft, draft.Picks);
+        woven.Warp.RequireFor(draft.Ends);
+        woven.Weft.RequireFor(draft.Picks);
         if (!draft.LiftPlan.IsEmpty && !draft.Treadling.IsEmpty && draft.LiftPlan.Length != draft.Treadling.Length)
         {
             throw new ArgumentException($"The lift plan has {draft.LiftPlan.Length} picks and the treadling {draft.Treadling.Length}.", nameof(woven));
@@ -40,14 +40,6 @@ public static partial class WifConversion
             Warp = ThreadsOf(woven.Warp, draft.Ends, numbers),
             Weft = ThreadsOf(woven.Weft, draft.Picks, numbers),
         };
-    }
-
-    private static void RequireWhole(WovenThreads threads, int count)
-    {
-        foreach (int length in (ReadOnlySpan<int>)[threads.Colours.Length, threads.Spacings.Length, threads.Thicknesses.Length])
-        {
-            if (length != 0 && length != count) throw new ArgumentException($"A list describes {length} threads of {count}; it holds every thread or none.", nameof(threads));
-        }
     }
 
     private static WifThreads ThreadsOf(WovenThreads threads, int count, Dictionary<SrgbColour, int> numbers)

@@ -17,7 +17,7 @@ public static class WifReader
         try
         {
             var warnings = new WifWarnings(limits.MaxWarnings);
-            string text = WifEncoding.Decode(bytes, warnings);
+            string text = FileText.Decode(bytes, (line, what) => warnings.Add("", "", line, what));
             WifSections sections = WifSections.Split(text, limits, warnings);
             if (!sections.HoldsAny)
             {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Clothwright.Core.Quantities;
+using Clothwright.Core.Weaves.Structures;
 
 namespace Clothwright.Core.Plans.Briefs;
 
@@ -54,12 +55,15 @@ public sealed record Piece
     /// <summary>Whether its surface is brushed or raised after weaving.</summary>
     public bool Raised { get; init; }
 
-    /// <summary>The order of wefts, repeated along the piece; at least one run of ground.</summary>
+    /// <summary>The order of wefts over the ground picks (all picks but those of pattern), repeated along the piece; at least one run.</summary>
     public required ImmutableArray<WeftRun> Weft { get; init; }
+
+    /// <summary>The order of wefts over the pattern picks of the weave, repeated along the piece; empty when the weave has none.</summary>
+    public ImmutableArray<WeftRun> PatternWeft { get; init; } = [];
 
     /// <summary>Ground picks per length on the loom; null to have it worked out for a balanced cloth.</summary>
     public Sett? ChosenPicks { get; init; }
 
-    /// <summary>Where the draft starts and what it is for this piece; null for the draft of the warp.</summary>
-    public Weaves.Draft? Draft { get; init; }
+    /// <summary>One repeat of another treadling on the same threading; null for the weave of the warp.</summary>
+    public Weave? Weave { get; init; }
 }

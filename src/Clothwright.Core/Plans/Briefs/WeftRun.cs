@@ -8,9 +8,6 @@ public sealed record WeftRun(string YarnId, int Picks)
     /// <summary>Strands lying side by side in one pick; 1 or more.</summary>
     public int Strands { get; init; } = 1;
 
-    /// <summary>Ground or supplementary.</summary>
-    public WeftRole Role { get; init; } = WeftRole.Ground;
-
     /// <summary>The yarn it is clasped with, from the other side; null for an ordinary pick. Both then lie doubled.</summary>
     public string? ClaspedWith { get; init; }
 

@@ -81,10 +81,10 @@ public static class AshenhurstK
             if (fibre.Id.Contains(word, StringComparison.OrdinalIgnoreCase)) return k;
         }
 
-        return FromDensity(BulkDensityDiameter.BulkDensity(fibre.Density, fibre.Packing));
+        return FromDensity(fibre.BulkDensity);
     }
 
-    private static Derived<Ratio> Solid(Yarn yarn) => FromDensity(yarn.Fibres.Shares[0].Fibre.Density);
+    private static Derived<Ratio> Solid(Yarn yarn) => FromDensity(yarn.Fibres.Density);
 
     private static Derived<Ratio> FromDensity(Derived<Density> bulk) => Derived.From<Ratio>(
         "Ashenhurst's K",

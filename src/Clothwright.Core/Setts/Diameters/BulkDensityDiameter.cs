@@ -22,14 +22,4 @@ public static class BulkDensityDiameter
     /// <param name="bulkDensity">Bulk density of the yarn, above 0.</param>
     public static Derived<Length> Of(Derived<LinearDensity> yarn, Derived<Density> bulkDensity) =>
         Derived.From<Length>("yarn diameter", Form, yarn, bulkDensity, (tex, density) => Millimetres(tex, density) / 1000);
-
-    /// <summary>Bulk density of a yarn from its fibre's density and packing.</summary>
-    /// <param name="fibre">Density of the solid fibre.</param>
-    /// <param name="packing">Share of the yarn's volume that is fibre.</param>
-    public static Derived<Density> BulkDensity(Derived<Density> fibre, Derived<Ratio> packing) => Derived.From<Density>(
-        "bulk density of the yarn",
-        new Rule("bulk density", "fibre density × packing", Source.Derivation),
-        fibre,
-        packing,
-        (density, share) => density * share);
 }

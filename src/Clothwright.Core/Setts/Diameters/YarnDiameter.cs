@@ -26,24 +26,10 @@ public static class YarnDiameter
         var readings = ImmutableArray.CreateBuilder<DiameterReading>();
         if (yarn.MeasuredWraps is not null) Add(Of(yarn));
         Add(AshenhurstDiameter.Of(yarn.LinearDensity, AshenhurstK.Of(yarn)));
-        Add(PackedFibres(yarn));
+        Add(BulkDensityDiameter.Of(yarn.LinearDensity, yarn.Fibres.BulkDensity));
         Add(PeirceDiameter.Of(yarn.LinearDensity));
         return readings.ToImmutable();
 
         void Add(Derived<Length> diameter) => readings.Add(new DiameterReading(diameter.Working.Rule.Name, diameter));
-    }
-
-    private static Derived<Length> PackedFibres(Yarn yarn)
-    {
-        ImmutableArray<FibreShare> shares = yarn.Fibres.Shares;
-        ImmutableArray<Derived<Density>> parts = [.. shares.Select(s => BulkDensityDiameter.BulkDensity(s.Fibre.Density, s.Fibre.Packing))];
-        if (parts.Length == 1) return BulkDensityDiameter.Of(yarn.LinearDensity, parts[0]);
-        double[] masses = [.. shares.Select(s => s.MassShare.Value)];
-        double whole = masses.Sum();
-        return BulkDensityDiameter.Of(yarn.LinearDensity, Derived.From<Density>(
-            "bulk density of the blend",
-            new Rule("bulk density of a blend", "1 ÷ sum of (mass share ÷ bulk density): volumes add", Source.Derivation),
-            parts,
-            densities => 1 / densities.Select((d, i) => masses[i] / whole / d).Sum()));
     }
 }

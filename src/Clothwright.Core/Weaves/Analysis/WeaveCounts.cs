@@ -49,8 +49,10 @@ public sealed record WeaveCounts(ImmutableArray<int> TransitionsPerEnd, Immutabl
     public static WeaveCounts Of(Drawdown cloth)
     {
         ArgumentNullException.ThrowIfNull(cloth);
-        return new WeaveCounts(PerRow(cloth.Transposed()), PerRow(cloth));
+        return Of(new ClothLines(cloth));
     }
+
+    internal static WeaveCounts Of(ClothLines lines) => new(PerLine(lines.EndRows, lines.Ends), PerLine(lines.PickRows, lines.Picks));
 
     /// <inheritdoc />
     public bool Equals(WeaveCounts? other) => other is not null
@@ -60,15 +62,15 @@ public sealed record WeaveCounts(ImmutableArray<int> TransitionsPerEnd, Immutabl
     /// <inheritdoc />
     public override int GetHashCode() => HashCode.Combine(Ends, Picks, WarpTransitions, WeftTransitions);
 
-    private static ImmutableArray<int> PerRow(Drawdown cloth)
+    private static ImmutableArray<int> PerLine(Drawdown rows, LineClasses classes)
     {
-        var counts = new int[cloth.Picks];
-        int last = cloth.Ends - 1;
-        ulong mask = Drawdown.LastMask(cloth.Ends);
+        var counts = new int[rows.Picks];
+        int last = rows.Ends - 1;
+        ulong mask = Drawdown.LastMask(rows.Ends);
         for (int line = 0; line < counts.Length; line++)
         {
             // A line shifted by one thread differs from itself where the face changes; the first thread follows the last.
-            ReadOnlySpan<ulong> row = cloth.Row(line);
+            ReadOnlySpan<ulong> row = rows.Row(line);
             ulong carry = (row[last >> 6] >> (last & 63)) & 1;
             int changes = 0;
             for (int i = 0; i < row.Length; i++)
@@ -83,7 +85,7 @@ public sealed record WeaveCounts(ImmutableArray<int> TransitionsPerEnd, Immutabl
             counts[line] = changes;
         }
 
-        return ImmutableArray.Create(counts);
+        return [.. classes.ClassOf.Select(c => counts[c])];
     }
 
     private static long Sum(ImmutableArray<int> counts)

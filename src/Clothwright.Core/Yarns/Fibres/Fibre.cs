@@ -34,6 +34,9 @@ public sealed record Fibre(
     /// <summary>Other names by which it is found, lower case.</summary>
     public ImmutableArray<string> Synonyms { get; init; } = [];
 
+    /// <summary>What it is like in fire and in the hand.</summary>
+    public FibreFamily Family { get; init; }
+
     /// <summary>Density of the solid fibre, bone-dry, where a handbook gives it.</summary>
     public Derived<Density>? DryDensity { get; init; }
 

@@ -65,6 +65,7 @@ internal static class FibreTable
             DryDensity = fields.ContainsKey("density-dry") ? Value("density-dry", "bone-dry density", Density.FromGramsPerCubicCentimetre) : null,
             PackingLow = Ratio.FromValue(packingLow),
             PackingHigh = Ratio.FromValue(packingHigh),
+            Family = Enum.Parse<FibreFamily>(fields["family"], ignoreCase: true),
             Relaxation = relaxation,
             Felting = felting,
             Note = fields["note"],

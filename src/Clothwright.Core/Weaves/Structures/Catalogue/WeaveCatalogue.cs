@@ -7,7 +7,11 @@ namespace Clothwright.Core.Weaves.Structures;
 public static partial class WeaveCatalogue
 {
     /// <summary>All weaves, family by family.</summary>
-    public static ImmutableArray<WeaveEntry> All { get; } = [.. PlainWeaves(), .. Twills(), .. Satins()];
+    public static ImmutableArray<WeaveEntry> All { get; } = 
+    [
+        .. PlainWeaves(), .. Twills(), .. BrokenTwills(), .. Satins(), .. UnitWeaves(), .. FloatWeaves(), .. Laces(),
+        .. DoubleWeaves(), .. ColourEffects(), .. LineDrafts(), .. SecondYarns(),
+    ];
 
     /// <summary>Makes one repeat of a weave named in words.</summary>
     /// <param name="text">For example <c>2/2 twill</c>, <c>pointed 2/2 twill</c> or <c>8-end satin step 3</c>; case does not matter.</param>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Clothwright.Core.Quantities;
 
@@ -52,6 +53,16 @@ internal sealed class WeaveChoices
             ?? throw new InputProblemException(new InputProblem(
                 $"\"{text}\" is not a choice for {name} of {_entry.Name}.", $"weave.{name}", $"Choose {string.Join(" or ", Find(name).Choices)}."));
     }
+
+    public bool Yes(string name) => Choice(name) == "yes";
+
+    public ThreadOrder Order(string name) => ThreadOrder.Parse(Words(name), $"weave.{name}").Value;
+
+    public Profile Profile(int most) => Structures.Profile.Parse(Words("blocks"), Words("shown"), most).Value;
+
+    public ImmutableArray<BlockRun> Blocks(int most, int usual) => BlockRun.Parse(Words("blocks"), most, usual).Value;
+
+    public ClothEdge Edge(string name) => Choice(name) == "left" ? ClothEdge.Left : ClothEdge.Right;
 
     public TwillBase Twill(string name) => TwillBase.Parse(Words(name)).Value;
 

@@ -15,6 +15,12 @@ public enum WeaveParameterKind
     /// <summary>Whole numbers with blanks between, for example 1 3 5 2 6 4.</summary>
     Numbers,
 
-    /// <summary>Anything written, for example a name or the letters of blocks.</summary>
+    /// <summary>Letters of blocks, with or without lengths, for example ABBA or A4 B4; also lines of blocks that show.</summary>
+    Blocks,
+
+    /// <summary>An order of yarns, for example 4A 4B.</summary>
+    Order,
+
+    /// <summary>Anything written, for example a name.</summary>
     Words,
 }

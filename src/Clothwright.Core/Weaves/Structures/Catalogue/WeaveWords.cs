@@ -61,12 +61,12 @@ internal static class WeaveWords
             int sign = word.IndexOf('=', StringComparison.Ordinal);
             if (sign > 0 && Named(entry, word[..sign]) is { } assigned)
             {
-                choices.Set(assigned.Name, Values(assigned, words, ref i, word[(sign + 1)..]));
+                choices.Set(assigned.Name, Values(entry, assigned, words, ref i, word[(sign + 1)..]));
             }
             else if (Named(entry, word) is { } named && i + 1 < words.Count)
             {
                 i++;
-                choices.Set(named.Name, Values(named, words, ref i, words[i].Text));
+                choices.Set(named.Name, Values(entry, named, words, ref i, words[i].Text));
             }
             else if (word.Contains('/', StringComparison.Ordinal) && Named(entry, "base") is not null)
             {
@@ -80,6 +80,10 @@ internal static class WeaveWords
             {
                 choices.Set(chosen.Name, chosen.Value);
             }
+            else if (entry.Parameters.FirstOrDefault(p => p.Kind == WeaveParameterKind.Words) is { } anything)
+            {
+                choices.Set(anything.Name, Values(entry, anything, words, ref i, word));
+            }
             else if (!Fillers.Contains(word))
             {
                 throw new InputProblemException(new InputProblem(
@@ -88,26 +92,26 @@ internal static class WeaveWords
         }
     }
 
-    // The rest of a list of numbers, or one word.
-    private static string Values(WeaveParameter parameter, List<Word> words, ref int i, string first)
+    // As many words as belong to the value.
+    private static string Values(WeaveEntry entry, WeaveParameter parameter, List<Word> words, ref int i, string first)
     {
         var value = new StringBuilder(first);
-        if (parameter.Kind == WeaveParameterKind.Numbers)
-        {
-            while (i + 1 < words.Count && words[i + 1].Text.All(char.IsAsciiDigit)) value.Append(' ').Append(words[++i].Text);
-        }
-        else if (parameter.Kind == WeaveParameterKind.Choice)
-        {
-            while (i + 1 < words.Count)
-            {
-                string longer = $"{value} {words[i + 1].Text}";
-                if (!parameter.Choices.Any(c => c.StartsWith(longer, StringComparison.OrdinalIgnoreCase))) break;
-                value.Append(' ').Append(words[++i].Text);
-            }
-        }
-
+        while (i + 1 < words.Count && GoesOn(entry, parameter, value.ToString(), words[i + 1].Text)) value.Append(' ').Append(words[++i].Text);
         return value.ToString();
     }
+
+    private static bool GoesOn(WeaveEntry entry, WeaveParameter parameter, string value, string next) => parameter.Kind switch
+    {
+        WeaveParameterKind.Numbers => next.All(char.IsAsciiDigit),
+        WeaveParameterKind.Choice => parameter.Choices.Any(c => c.StartsWith($"{value} {next}", StringComparison.OrdinalIgnoreCase)),
+        WeaveParameterKind.Blocks => (char.IsAsciiLetter(next[0]) || next == "-") && IsFree(entry, next),
+        WeaveParameterKind.Order => char.IsAsciiLetter(next[^1]) && next[..^1].All(char.IsAsciiLetterOrDigit) && IsFree(entry, next),
+        WeaveParameterKind.Words => true,
+        _ => false,
+    };
+
+    private static bool IsFree(WeaveEntry entry, string word) =>
+        Named(entry, word) is null && ChoiceIn(entry, word) is null && !word.Contains('=', StringComparison.Ordinal);
 
     // 8-end, 8 end, 4-shaft, 4 shafts.
     private static (string Name, string Value)? CountedUnit(WeaveEntry entry, List<Word> words, ref int i)

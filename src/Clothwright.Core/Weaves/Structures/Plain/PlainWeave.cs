@@ -22,6 +22,6 @@ public static class PlainWeave
 
         ShaftSet odd = ShaftSet.Of([.. Enumerable.Range(1, shafts).Where(s => s % 2 == 1)]);
         ShaftSet even = ShaftSet.Of([.. Enumerable.Range(1, shafts).Where(s => s % 2 == 0)]);
-        return Weave.FromLifts("plain weave", Rule, ShaftOrder.Straight(shafts), [odd, even]);
+        return Weave.FromLifts("plain weave", Rule, DrawOrder.Straight(shafts), [odd, even]);
     }
 }

@@ -50,7 +50,7 @@ public static class Satin
         return Weave.FromLifts(
             name,
             rule,
-            ShaftOrder.Straight(n),
+            DrawOrder.Straight(n),
             [.. order.Select(b => face == SatinFace.Weft ? ShaftSet.Of(b) : new ShaftSet(all.Bits & ~ShaftSet.Of(b).Bits))]) with
         {
             Notes = n % 2 == 0

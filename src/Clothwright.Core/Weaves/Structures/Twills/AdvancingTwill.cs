@@ -32,8 +32,8 @@ public static class AdvancingTwill
         }
 
         int[] step = pointed ? [.. Enumerable.Range(0, run), .. Enumerable.Range(0, run - 1).Reverse()] : [.. Enumerable.Range(0, run)];
-        int[] order = [.. Enumerable.Range(0, s / Divisors.Greatest(advance, s)).SelectMany(r => step.Select(i => ShaftOrder.Wrap(1 + r * advance + i, s)))];
+        int[] order = [.. Enumerable.Range(0, s / Divisors.Greatest(advance, s)).SelectMany(r => step.Select(i => DrawOrder.Wrap(1 + r * advance + i, s)))];
         string name = pointed ? $"advancing points, {figures} twill" : $"advancing {figures} twill";
-        return Weave.FromTreadles(name, Rule, order, figures.TieUp, asDrawnIn ? order : ShaftOrder.Straight(s));
+        return Weave.FromTreadles(name, Rule, order, figures.TieUp, asDrawnIn ? order : DrawOrder.Straight(s));
     }
 }

@@ -23,6 +23,6 @@ public static class BrokenTwill
 
         int half = (n + 1) / 2;
         int[] threading = [.. Enumerable.Range(1, half), .. Enumerable.Range(half + 1, n - half).Reverse()];
-        return Weave.FromTreadles($"broken {figures} twill", Rule, threading, figures.TieUp, ShaftOrder.Straight(n));
+        return Weave.FromTreadles($"broken {figures} twill", Rule, threading, figures.TieUp, DrawOrder.Straight(n));
     }
 }

@@ -35,7 +35,7 @@ public static class DiamondTwill
 
     private static Weave WithLevels(string name, TwillBase figures, int levels)
     {
-        int[] order = ShaftOrder.Pointed(levels, figures.Shafts);
+        int[] order = DrawOrder.Pointed(levels, figures.Shafts);
         return Weave.FromTreadles(name, Rule, order, figures.TieUp, order) with
         {
             BalancingEnds = 1,

@@ -13,7 +13,7 @@ public static class PointedTwill
     public static Weave Of(TwillBase figures)
     {
         int n = figures.Shafts;
-        return Weave.FromTreadles($"pointed {figures} twill", Rule, ShaftOrder.Pointed(n, n), figures.TieUp, ShaftOrder.Straight(n)) with
+        return Weave.FromTreadles($"pointed {figures} twill", Rule, DrawOrder.Pointed(n, n), figures.TieUp, DrawOrder.Straight(n)) with
         {
             BalancingEnds = 1,
             Notes = [DiamondTwill.PointNote(figures), "Add one end on shaft 1 after the last repeat for a balanced edge."],

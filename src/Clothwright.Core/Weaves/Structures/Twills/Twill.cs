@@ -15,9 +15,9 @@ public static class Twill
     public static Weave Of(TwillBase figures, TwillHand hand = TwillHand.Z)
     {
         int n = figures.Shafts;
-        int[] treadling = ShaftOrder.Straight(n);
+        int[] treadling = DrawOrder.Straight(n);
         if (hand == TwillHand.S) Array.Reverse(treadling);
         string name = hand == TwillHand.S ? $"{figures} twill, S" : $"{figures} twill";
-        return Weave.FromTreadles(name, Rule, ShaftOrder.Straight(n), figures.TieUp, treadling);
+        return Weave.FromTreadles(name, Rule, DrawOrder.Straight(n), figures.TieUp, treadling);
     }
 }

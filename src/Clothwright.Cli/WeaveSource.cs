@@ -1,0 +1,25 @@
+using Clothwright.Core.Quantities;
+using Clothwright.Core.Weaves;
+using Clothwright.Core.Weaves.Structures;
+using Clothwright.Interchange.Drafts;
+
+namespace Clothwright.Cli;
+
+/// <summary>Finds the draft a person means: a weave by name, a draft in notation, or a file.</summary>
+internal static class WeaveSource
+{
+    /// <summary>The draft.</summary>
+    /// <param name="text">A weave's name, a draft as <c>threading | tie-up | treadling</c>, or the path of a file.</param>
+    /// <param name="where">Which argument it is.</param>
+    /// <exception cref="InputProblemException">It is none of these.</exception>
+    public static WovenDraft Read(string text, string where)
+    {
+        if (LooksLikeFile(text)) return DraftFile.Read(text);
+        if (text.Contains('|', StringComparison.Ordinal)) return WovenDraft.Of(DraftNotation.Parse(text, where).Value);
+        Weave weave = WeaveCatalogue.Make(text).At(where);
+        return WovenDraft.Of(weave.Draft with { Name = weave.Name });
+    }
+
+    private static bool LooksLikeFile(string text) =>
+        File.Exists(text) || DraftFile.Endings.Any(e => text.EndsWith(e, StringComparison.OrdinalIgnoreCase));
+}

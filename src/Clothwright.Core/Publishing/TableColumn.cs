@@ -1,0 +1,6 @@
+namespace Clothwright.Core.Publishing;
+
+/// <summary>A column of a table.</summary>
+/// <param name="Heading">Its heading.</param>
+/// <param name="IsNumber">Whether it holds numbers, which stand against its right edge.</param>
+public sealed record TableColumn(string Heading, bool IsNumber = false);

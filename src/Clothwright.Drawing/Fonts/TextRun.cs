@@ -1,0 +1,93 @@
+using System.Text;
+using SkiaSharp;
+
+namespace Clothwright.Drawing.Fonts;
+
+/// <summary>A line of text as glyphs of the bundled fonts: measured once, then drawn anywhere.</summary>
+internal sealed class TextRun
+{
+    private readonly List<(FontFace Face, ushort[] Glyphs, float[] Positions)> _pieces = [];
+
+    /// <param name="text">The text; cleaned here.</param>
+    /// <param name="face">The wanted face; signs that it lacks are taken from another bundled face.</param>
+    /// <param name="size">Size in points.</param>
+    public TextRun(string text, FontFace face, float size)
+    {
+        Text = PrintableText.Clean(text);
+        Size = size;
+        var glyphs = new List<ushort>();
+        FontFace current = face;
+        foreach (Rune rune in Text.EnumerateRunes())
+        {
+            FontFace? holding = FontShelf.Holding(face, rune.Value);
+            FontFace next = holding ?? FontFace.Text;
+            if (next != current)
+            {
+                Append(current, glyphs);
+                current = next;
+            }
+
+            glyphs.Add(FontShelf.Of(next).GetGlyph(holding is null ? PrintableText.StandIn : rune.Value));
+        }
+
+        Append(current, glyphs);
+    }
+
+    /// <summary>The text as it is drawn.</summary>
+    public string Text { get; }
+
+    /// <summary>Size in points.</summary>
+    public float Size { get; }
+
+    /// <summary>Width in points.</summary>
+    public float Width { get; private set; }
+
+    /// <summary>Draws the line.</summary>
+    /// <param name="canvas">Where to draw.</param>
+    /// <param name="x">Left end, in points.</param>
+    /// <param name="baseline">Baseline, in points.</param>
+    /// <param name="paint">The ink.</param>
+    public void Draw(SKCanvas canvas, float x, float baseline, SKPaint paint)
+    {
+        foreach ((FontFace face, ushort[] glyphs, float[] positions) in _pieces)
+        {
+            using SKFont font = Font(face, Size);
+            using var builder = new SKTextBlobBuilder();
+            builder.AddHorizontalRun(glyphs, font, positions, 0);
+            using SKTextBlob? blob = builder.Build();
+            if (blob is not null) canvas.DrawText(blob, x, baseline, paint);
+        }
+    }
+
+    private static SKFont Font(FontFace face, float size) => new(FontShelf.Of(face), size)
+    {
+        Subpixel = true,
+        Hinting = SKFontHinting.None,
+        LinearMetrics = true,
+        Edging = SKFontEdging.Antialias,
+    };
+
+    private void Append(FontFace face, List<ushort> glyphs)
+    {
+        if (glyphs.Count == 0) return;
+        ushort[] piece = [.. glyphs];
+        glyphs.Clear();
+        using SKFont font = Font(face, Size);
+        float[] widths = font.GetGlyphWidths(piece);
+        int[] kerning = new int[piece.Length];
+        SKTypeface typeface = FontShelf.Of(face);
+        bool kerned = piece.Length > 1 && typeface.GetKerningPairAdjustments(piece, kerning.AsSpan(0, piece.Length - 1));
+        float em = Size / typeface.UnitsPerEm;
+        var positions = new float[piece.Length];
+        float x = Width;
+        for (int i = 0; i < piece.Length; i++)
+        {
+            positions[i] = x;
+            x += widths[i];
+            if (kerned && i < piece.Length - 1) x += kerning[i] * em;
+        }
+
+        _pieces.Add((face, piece, positions));
+        Width = x;
+    }
+}

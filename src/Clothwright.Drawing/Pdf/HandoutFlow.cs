@@ -1,0 +1,92 @@
+using Clothwright.Core.Publishing;
+using Clothwright.Core.Publishing.Blocks;
+using Clothwright.Drawing.Figures;
+using Clothwright.Drawing.Fonts;
+
+namespace Clothwright.Drawing.Pdf;
+
+/// <summary>Turns a handout into items of a page flow; one partial file for each kind of block.</summary>
+/// <param name="width">Width of a page's body in points.</param>
+/// <param name="height">Height of a page's body in points.</param>
+internal sealed partial class HandoutFlow(float width, float height)
+{
+    private const float ReadingWidth = 425;
+    private readonly List<FlowItem> _items = [];
+    private float _blockSpace;
+    private int _steps;
+
+    private float TextWidth => Math.Min(width, ReadingWidth);
+
+    /// <summary>The items of the handout in reading order.</summary>
+    /// <param name="handout">The handout.</param>
+    public IReadOnlyList<FlowItem> Compose(Handout handout)
+    {
+        AddTitle(handout);
+        foreach (HandoutSection section in handout.Sections) AddSection(section);
+        return _items;
+    }
+
+    private void AddTitle(Handout handout)
+    {
+        AddLines(handout.Title, PageStyles.Title, width, 0, keepTogether: true);
+        AddLines(handout.Makes, PageStyles.Makes, Math.Min(width, 460), 4, keepTogether: true);
+        _items.Add(new FlowItem(2, (canvas, x, y) => PageInk.Rule(canvas, x, y, width, Palette.Ink, 1)) { SpaceBefore = 10 });
+    }
+
+    private void AddSection(HandoutSection section)
+    {
+        int first = _items.Count;
+        AddLines(section.Heading, PageStyles.Heading, width, 20, keepTogether: true);
+        if (section.StartsPage && _items.Count > first) _items[first] = _items[first] with { StartsPage = true };
+        _blockSpace = 5;
+        foreach (HandoutBlock block in section.Blocks)
+        {
+            AddBlock(block);
+            _blockSpace = 10;
+        }
+    }
+
+    private void AddBlock(HandoutBlock block)
+    {
+        switch (block)
+        {
+            case ParagraphBlock paragraph: AddParagraph(paragraph.Text, PageStyles.Body, TextWidth, 0, _blockSpace); break;
+            case FiguresBlock figures: AddFigures(figures); break;
+            case TableBlock table: AddTable(table); break;
+            case DraftBlock draft: AddDraft(draft); break;
+            case ClothBlock cloth: AddCloth(cloth); break;
+            case WindingBlock winding: AddWinding(winding); break;
+            case WarpStripBlock strip: AddWarpStrip(strip); break;
+            case StepsBlock steps: AddSteps(steps); break;
+            case CautionsBlock cautions: AddCautions(cautions); break;
+            case WorkingsBlock workings: AddWorkings(workings); break;
+            default: throw new ArgumentException($"A {block.GetType().Name} has no form on a page.", nameof(block));
+        }
+    }
+
+    // Lines that stay together and with what follows: titles, headings.
+    private void AddLines(string text, TextStyle style, float wide, float space, bool keepTogether)
+    {
+        foreach (TextRun line in TextWrap.Lines(text, style.Face, style.Size, wide))
+        {
+            _items.Add(new FlowItem(style.LineHeight, (canvas, x, y) => PageInk.Text(canvas, line, style, x, y)) { SpaceBefore = space, KeepWithNext = keepTogether });
+            space = 0;
+        }
+    }
+
+    // A paragraph: its first two and its last two lines are not parted.
+    private void AddParagraph(string text, TextStyle style, float wide, float indent, float space, bool keepWithNext = false)
+    {
+        List<TextRun> lines = TextWrap.Lines(text, style.Face, style.Size, wide - indent);
+        for (int i = 0; i < lines.Count; i++)
+        {
+            TextRun line = lines[i];
+            bool last = i == lines.Count - 1;
+            _items.Add(new FlowItem(style.LineHeight, (canvas, x, y) => PageInk.Text(canvas, line, style, x + indent, y))
+            {
+                SpaceBefore = i == 0 ? space : 0,
+                KeepWithNext = last ? keepWithNext : i == 0 || i == lines.Count - 2,
+            });
+        }
+    }
+}

@@ -1,0 +1,6 @@
+namespace Clothwright.Drawing.Pdf;
+
+/// <summary>An item with its place on a page.</summary>
+/// <param name="Item">The item.</param>
+/// <param name="Y">Upper edge in points from the top of the page's body.</param>
+internal readonly record struct PlacedItem(FlowItem Item, float Y);

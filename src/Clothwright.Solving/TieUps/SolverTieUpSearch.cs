@@ -17,24 +17,11 @@ public sealed class SolverTieUpSearch(TimeSpan timeLimit, long plainSteps = 3_00
         TieUpAnswer first = new BranchAndBoundSearch(plainSteps).Solve(problem);
         if (first.Proved) return first;
 
-        var model = new CpModel();
-        BoolVar[] tied = [.. problem.Candidates.Select((_, c) => model.NewBoolVar(Invariant("treadle", c)))];
-        var counts = new Dictionary<ImmutableArray<int>, BoolVar>(new SameWay());
-        foreach (ImmutableArray<ImmutableArray<int>> ways in problem.Ways)
-        {
-            model.AddBoolOr(ways.Select(way => way.Length == 1 ? tied[way[0]] : AllOf(way)));
-        }
-
-        var total = LinearExpr.Sum(tied);
-        model.AddLinearConstraint(total, first.AtLeast, first.Chosen.Length);
-        model.Minimize(total);
-        var chosen = first.Chosen.ToHashSet();
-        for (int c = 0; c < tied.Length; c++) model.AddHint(tied[c], chosen.Contains(c) ? 1 : 0);
-
+        (CpModel model, BoolVar[] tied) = Model(problem, first);
         var solver = new CpSolver
         {
             // One worker and a fixed seed: the same question takes the same path.
-            StringParameters = string.Create(CultureInfo.InvariantCulture, $"max_time_in_seconds:{timeLimit.TotalSeconds:0.###} num_workers:1 random_seed:1 symmetry_level:2"),
+            StringParameters = string.Create(CultureInfo.InvariantCulture, $"max_time_in_seconds:{timeLimit.TotalSeconds:0.###} num_workers:1 random_seed:1 linearization_level:2"),
         };
         CpSolverStatus status = solver.Solve(model);
         if (status is not (CpSolverStatus.Optimal or CpSolverStatus.Feasible)) return first;
@@ -42,28 +29,48 @@ public sealed class SolverTieUpSearch(TimeSpan timeLimit, long plainSteps = 3_00
         int bound = problem.Complete ? Math.Max(first.AtLeast, (int)Math.Ceiling(solver.BestObjectiveBound - 1e-6)) : first.AtLeast;
         bool proved = status == CpSolverStatus.Optimal && problem.Complete;
         return new TieUpAnswer(found, proved || found.Length <= bound, proved ? found.Length : Math.Min(bound, found.Length), first.Steps + solver.NumBranches());
-
-        // A variable that may only be true if every treadle of the way is tied; one for each way, whatever the lift.
-        BoolVar AllOf(ImmutableArray<int> way)
-        {
-            if (counts.TryGetValue(way, out BoolVar? all)) return all;
-            all = model.NewBoolVar(Invariant("way", counts.Count));
-            foreach (int c in way) model.AddImplication(all, tied[c]);
-            return counts[way] = all;
-        }
     }
 
-    private static string Invariant(string name, int number) => string.Create(CultureInfo.InvariantCulture, $"{name}{number}");
-
-    private sealed class SameWay : IEqualityComparer<ImmutableArray<int>>
+    // Each lift takes exactly one of its ways; a treadle is tied if any lift takes a way through it.
+    private static (CpModel Model, BoolVar[] Tied) Model(TieUpProblem problem, TieUpAnswer first)
     {
-        public bool Equals(ImmutableArray<int> x, ImmutableArray<int> y) => x.AsSpan().SequenceEqual(y.AsSpan());
-
-        public int GetHashCode(ImmutableArray<int> way)
+        var model = new CpModel();
+        BoolVar[] tied = [.. problem.Candidates.Select((_, c) => model.NewBoolVar(Named("treadle", c)))];
+        var uses = new List<BoolVar>[tied.Length];
+        for (int c = 0; c < tied.Length; c++) uses[c] = [];
+        var whole = new HashSet<int>();
+        for (int lift = 0; lift < problem.Ways.Length; lift++)
         {
-            var hash = new HashCode();
-            foreach (int c in way) hash.Add(c);
-            return hash.ToHashCode();
+            var taken = new List<BoolVar>();
+            var through = new Dictionary<int, List<BoolVar>>();
+            foreach (ImmutableArray<int> way in problem.Ways[lift])
+            {
+                if (way.Length == 1) whole.Add(way[0]);
+                BoolVar takes = model.NewBoolVar(Named("way", lift));
+                taken.Add(takes);
+                foreach (int c in way)
+                {
+                    if (!through.TryGetValue(c, out List<BoolVar>? list)) through[c] = list = [];
+                    list.Add(takes);
+                    uses[c].Add(takes);
+                }
+            }
+
+            model.AddExactlyOne(taken);
+            foreach ((int c, List<BoolVar> list) in through) model.Add(LinearExpr.Sum(list) <= tied[c]);
         }
+
+        // A treadle that is no lift itself and serves one lift only may as well be that lift: such choices are left out.
+        for (int c = 0; c < tied.Length; c++)
+        {
+            if (!whole.Contains(c)) model.Add(LinearExpr.Sum(uses[c]) >= 2 * tied[c]);
+        }
+
+        var total = LinearExpr.Sum(tied);
+        model.AddLinearConstraint(total, first.AtLeast, first.Chosen.Length);
+        model.Minimize(total);
+        return (model, tied);
     }
+
+    private static string Named(string name, int number) => string.Create(CultureInfo.InvariantCulture, $"{name}{number}");
 }

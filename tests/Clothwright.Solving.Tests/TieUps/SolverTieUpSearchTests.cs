@@ -56,7 +56,7 @@ public class SolverTieUpSearchTests
             Threading = [.. Enumerable.Range(0, 24).Select(e => ShaftSet.Of(e % 2 == 0 ? 1 + e / 2 % 2 : 3 + e / 4))],
             LiftPlan = [.. lifts],
         };
-        LoomFitResult fit = Core.Weaves.Fitting.LoomFit.For(
+        LoomFitResult fit = LoomFit.For(
             draft, new LoomLimits(8, 8, 2, ShedAction.Rising), new SolverTieUpSearch(Limit));
         Assert.True(fit.Feasible, string.Join(' ', fit.Reasons));
         Assert.True(fit.Optimal);

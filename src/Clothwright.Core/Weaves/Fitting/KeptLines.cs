@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace Clothwright.Core.Weaves.Fitting;
 
 /// <summary>Chooses which kinds of lines to keep when only so many may stay; the others become like the nearest kept one.</summary>
@@ -7,7 +9,7 @@ internal sealed record KeptLines(int[] Like, bool Proved)
 {
     private const long Steps = 400_000;
 
-    public static KeptLines Choose(int[] counts, Func<int, int, int> crossings, int most, ReductionAim aim)
+    public static KeptLines Choose(ImmutableArray<int> counts, Func<int, int, int> crossings, int most, ReductionAim aim)
     {
         int kinds = counts.Length;
         if (kinds <= most) return new KeptLines([.. Enumerable.Range(0, kinds)], true);

@@ -28,8 +28,12 @@ public static class ClothwrightCommand
 
     private static RootCommand Root() => new("Plans, checks and documents handwoven cloth: from yarn to handout.")
     {
-        new Command("yarn", "What a yarn really is.") { new YarnConvertCommand() },
+        new Command("yarn", "What a yarn really is.") { new YarnConvertCommand(), new YarnIdentifyCommand() },
         new SettCommand(),
+        new Command("draft", "Drafts: make, check, fit to a loom, convert.")
+        {
+            new DraftMakeCommand(), new DraftCheckCommand(), new DraftFitCommand(), new DraftConvertCommand(),
+        },
         new Command("colour", "Colours of threads.") { new ColourDifferenceCommand(), new ColourMixCommand() },
     };
 

@@ -11,10 +11,18 @@ internal static class WeaveSource
     /// <summary>The draft.</summary>
     /// <param name="text">A weave's name, a draft as <c>threading | tie-up | treadling</c>, or the path of a file.</param>
     /// <param name="where">Which argument it is.</param>
+    /// <param name="warnings">What was not as it should be in a file.</param>
     /// <exception cref="InputProblemException">It is none of these.</exception>
-    public static WovenDraft Read(string text, string where)
+    public static WovenDraft Read(string text, string where, out IReadOnlyList<string> warnings)
     {
-        if (LooksLikeFile(text)) return DraftFile.Read(text);
+        warnings = [];
+        if (LooksLikeFile(text))
+        {
+            DraftFileReading reading = DraftFile.Read(text);
+            warnings = reading.Warnings;
+            return reading.Woven;
+        }
+
         if (text.Contains('|', StringComparison.Ordinal)) return WovenDraft.Of(DraftNotation.Parse(text, where).Value);
         Weave weave = WeaveCatalogue.Make(text).At(where);
         return WovenDraft.Of(weave.Draft with { Name = weave.Name });

@@ -51,7 +51,7 @@ internal sealed class SettCommand : ReportCommand
         Yarn weft = input.GetValue(_weft) is { } text ? YarnOf("weft", text, "--weft") : warp;
         var advice = SettAdvice.For(SettQuestion.About(
             warp,
-            WeaveSource.Read(input.GetValue(_weave)!, "--weave").Draft.Drawdown(),
+            WeaveSource.Read(input.GetValue(_weave)!, "--weave", out _).Draft.Drawdown(),
             ClothPurposeText.Parse(input.GetValue(_purpose)!).At("--purpose"),
             weft) with
         {

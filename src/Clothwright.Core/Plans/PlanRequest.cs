@@ -14,6 +14,9 @@ public sealed record PlanRequest
     /// <summary>Name of the work.</summary>
     public required string Title { get; init; }
 
+    /// <summary>Units in which warnings are worded.</summary>
+    public UnitStyle Units { get; init; } = UnitStyle.Metric;
+
     /// <summary>Looms, reeds and heddles at hand.</summary>
     public required Bench Bench { get; init; }
 

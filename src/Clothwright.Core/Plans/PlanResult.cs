@@ -11,7 +11,7 @@ using Clothwright.Core.Workings;
 namespace Clothwright.Core.Plans;
 
 /// <summary>Everything that follows from the decisions: what to wind, to thread, to weave, and what it will come to.</summary>
-public sealed record PlanResult
+public sealed partial record PlanResult
 {
     /// <summary>The decisions.</summary>
     public required PlanRequest Request { get; init; }
@@ -64,11 +64,17 @@ public sealed record PlanResult
     /// <summary>Mass per area of the finished cloth, one layer, all pieces together.</summary>
     public required Derived<ArealDensity> MassPerArea { get; init; }
 
+    /// <summary>Mass of all yarn used.</summary>
+    public required Derived<Mass> Mass { get; init; }
+
     /// <summary>Hours at work.</summary>
     public required WorkEstimate Work { get; init; }
 
     /// <summary>Price of the yarn used; null unless every yarn used has a price.</summary>
     public required Derived<Money>? Cost { get; init; }
+
+    /// <summary>Price of the packages to buy; null unless every yarn to be bought has a price.</summary>
+    public required Derived<Money>? Purchase { get; init; }
 
     /// <summary>What goes against the trade or the material, with advice.</summary>
     public required ImmutableArray<PlanWarning> Warnings { get; init; }
@@ -77,5 +83,5 @@ public sealed record PlanResult
     public required ImmutableArray<Caution> Cautions { get; init; }
 
     /// <summary>Every figure by name.</summary>
-    public required FigureBook Figures { get; init; }
+    public FigureBook Figures { get; internal init; } = FigureBook.Empty;
 }

@@ -72,8 +72,9 @@ internal static class MeasureReader
 
         if (char.IsAsciiDigit(cursor.Next))
         {
+            int at = cursor.Position;
             cursor.TryTakeNumber(out double over);
-            if (!cursor.TryTake('/')) return cursor.Problem($"{cursor.Quoted()} holds two numbers without a unit between them.", Mend(units));
+            if (!cursor.TryTake('/')) return cursor.Problem($"{cursor.Quoted()} holds two numbers without a unit between them.", Mend(units), at);
             Parsed<double> fraction = Divide(cursor, over, units);
             return fraction.TryGet(out double part) ? number + part : fraction;
         }

@@ -25,6 +25,30 @@ public static class NearestName
         return best;
     }
 
+    /// <summary>The names nearest to what was written, nearest first; names equally near in the order of the alphabet.</summary>
+    /// <param name="written">What the person wrote.</param>
+    /// <param name="names">The names there are.</param>
+    /// <param name="most">How many to give at most.</param>
+    /// <returns>Names that differ by a third of the letters or by two letters; empty when none does.</returns>
+    public static IReadOnlyList<string> Several(string written, IEnumerable<string> names, int most = 3)
+    {
+        ArgumentNullException.ThrowIfNull(written);
+        ArgumentNullException.ThrowIfNull(names);
+        string from = written.Length > LongestCompared ? written[..LongestCompared] : written;
+        int reach = Math.Max(2, from.Length / 3);
+        return
+        [
+            .. names
+                .Distinct(StringComparer.Ordinal)
+                .Select(name => (Name: name, Changes: Changes(from, name)))
+                .Where(n => n.Changes <= reach)
+                .OrderBy(n => n.Changes)
+                .ThenBy(n => n.Name, StringComparer.Ordinal)
+                .Take(most)
+                .Select(n => n.Name),
+        ];
+    }
+
     // A name of the trade is short; whatever goes beyond this is not a slip of one.
     private const int LongestCompared = 80;
 

@@ -4,7 +4,7 @@ using Clothwright.Core.Quantities;
 namespace Clothwright.Core.Worksheets;
 
 /// <summary>A loom as it stands on the worksheet.</summary>
-public sealed record LoomEntry
+public sealed partial record LoomEntry
 {
     /// <summary>Short name, unique on the bench.</summary>
     public required string Id { get; init; }

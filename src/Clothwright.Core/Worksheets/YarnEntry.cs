@@ -6,7 +6,7 @@ using Clothwright.Core.Yarns;
 namespace Clothwright.Core.Worksheets;
 
 /// <summary>A yarn as it stands on the worksheet. Its fineness is given in one of three ways: count, label or tex.</summary>
-public sealed record YarnEntry
+public sealed partial record YarnEntry
 {
     /// <summary>Short name, unique on the shelf.</summary>
     public required string Id { get; init; }

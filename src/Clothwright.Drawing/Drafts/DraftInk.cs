@@ -124,7 +124,7 @@ internal sealed partial class DraftInk
 
     private void Fill(string name, int number, float x, float y)
     {
-        if (_style.Notation == DraftNotation.Marks)
+        if (_style.Notation == CellNotation.Marks)
         {
             float inset = _at.Cell * 0.12f;
             _marks.Add(new BoxesMark(name, [new Box(x + inset, y + inset, _at.Cell - 2 * inset, _at.Cell - 2 * inset)], Palette.Ink));

@@ -9,7 +9,7 @@ public sealed record DraftStyle
     public DraftOrientation Orientation { get; init; } = DraftOrientation.AtTheLoom;
 
     /// <summary>How threading, tie-up and treadling are written.</summary>
-    public DraftNotation Notation { get; init; } = DraftNotation.Numbers;
+    public CellNotation Notation { get; init; } = CellNotation.Numbers;
 
     /// <summary>How the crossings are coloured.</summary>
     public DrawdownInk Ink { get; init; } = DrawdownInk.Structure;

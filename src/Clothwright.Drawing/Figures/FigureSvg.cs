@@ -60,7 +60,7 @@ internal static class FigureSvg
                 xml.WriteAttributeString("x", Number(label.X));
                 xml.WriteAttributeString("y", Number(label.Baseline));
                 xml.WriteAttributeString("font-size", Number(label.Style.Size));
-                xml.WriteAttributeString("font-family", label.Style.Face == FontFace.Heading ? "Vollkorn, serif" : "'Open Sans', sans-serif");
+                xml.WriteAttributeString("font-family", label.Style.Face == FontFace.Heading ? "Caladea, serif" : "'Open Sans', sans-serif");
                 if (label.Style.Face is FontFace.Strong or FontFace.Heading) xml.WriteAttributeString("font-weight", "600");
                 if (label.Style.Face == FontFace.Italic) xml.WriteAttributeString("font-style", "italic");
                 if (label.Align != LabelAlign.Start) xml.WriteAttributeString("text-anchor", label.Align == LabelAlign.Middle ? "middle" : "end");

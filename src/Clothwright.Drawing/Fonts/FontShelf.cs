@@ -7,7 +7,7 @@ namespace Clothwright.Drawing.Fonts;
 internal static class FontShelf
 {
     private static readonly Lazy<SKTypeface[]> Typefaces = new(() =>
-        [Load("OpenSans-Regular.ttf"), Load("OpenSans-Semibold.ttf"), Load("OpenSans-Italic.ttf"), Load("Vollkorn-SemiBold.ttf")]);
+        [Load("OpenSans-Regular.ttf"), Load("OpenSans-Semibold.ttf"), Load("OpenSans-Italic.ttf"), Load("Caladea-Bold.ttf")]);
 
     /// <summary>The typeface of a face.</summary>
     /// <param name="face">The face.</param>

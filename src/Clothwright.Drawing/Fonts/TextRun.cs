@@ -17,17 +17,16 @@ internal sealed class TextRun
         Size = size;
         var glyphs = new List<ushort>();
         FontFace current = face;
-        foreach (Rune rune in Text.EnumerateRunes())
+        foreach (Rune rune in SpelledSigns.In(Text).EnumerateRunes())
         {
-            FontFace? holding = FontShelf.Holding(face, rune.Value);
-            FontFace next = holding ?? FontFace.Text;
+            (FontFace next, ushort glyph) = GlyphChoice.Of(face, rune.Value);
             if (next != current)
             {
                 Append(current, glyphs);
                 current = next;
             }
 
-            glyphs.Add(FontShelf.Of(next).GetGlyph(holding is null ? PrintableText.StandIn : rune.Value));
+            glyphs.Add(glyph);
         }
 
         Append(current, glyphs);

@@ -3,6 +3,9 @@ namespace Clothwright.Drawing.Fonts;
 /// <summary>Breaks text into lines that fit a width.</summary>
 internal static class TextWrap
 {
+    // Words are measured one by one; what kerning across a blank may add is kept free.
+    private const float KernedBlank = 0.02f;
+
     /// <summary>Breaks at blanks; a word wider than the line is broken inside.</summary>
     /// <param name="text">The text; cleaned here.</param>
     /// <param name="face">Face.</param>
@@ -12,36 +15,50 @@ internal static class TextWrap
     public static List<TextRun> Lines(string text, FontFace face, float size, float width)
     {
         var lines = new List<TextRun>();
-        string line = "";
-        foreach (string word in PrintableText.Clean(text).Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        var line = new List<string>();
+        float used = 0;
+        float blank = new TextRun("n n", face, size).Width - 2 * new TextRun("n", face, size).Width + KernedBlank * size;
+        foreach (string word in PrintableText.Clean(text).Split(' ', StringSplitOptions.RemoveEmptyEntries).SelectMany(w => Parts(w, face, size, width)))
         {
-            string longer = line.Length == 0 ? word : $"{line} {word}";
-            if (new TextRun(longer, face, size).Width <= width)
-            {
-                line = longer;
-                continue;
-            }
-
-            if (line.Length > 0) lines.Add(new TextRun(line, face, size));
-            line = word;
-            while (new TextRun(line, face, size).Width > width)
-            {
-                int fitting = Fitting(line, face, size, width);
-                if (fitting >= line.Length) break;
-                lines.Add(new TextRun(line[..fitting], face, size));
-                line = line[fitting..];
-            }
+            float wide = new TextRun(word, face, size).Width;
+            if (line.Count > 0 && used + blank + wide > width) Close();
+            used += (line.Count > 0 ? blank : 0) + wide;
+            line.Add(word);
         }
 
-        if (line.Length > 0) lines.Add(new TextRun(line, face, size));
+        if (line.Count > 0) Close();
         return lines;
+
+        void Close()
+        {
+            lines.Add(new TextRun(string.Join(' ', line), face, size));
+            line.Clear();
+            used = 0;
+        }
     }
 
-    // How many signs of a word fit; at least one, never half a surrogate pair. Found by halving, for words may be very long.
+    // A word, cut into parts that fit where it is too long.
+    private static IEnumerable<string> Parts(string word, FontFace face, float size, float width)
+    {
+        while (word.Length > 1 && new TextRun(word.Length > MostInLine ? word[..MostInLine] : word, face, size).Width > width)
+        {
+            int fitting = Fitting(word, face, size, width);
+            if (fitting >= word.Length) break;
+            yield return word[..fitting];
+            word = word[fitting..];
+        }
+
+        yield return word;
+    }
+
+    // No line of a page holds more signs than this.
+    private const int MostInLine = 1024;
+
+    // How many signs of a word fit; at least one, never half a surrogate pair. Found by halving.
     private static int Fitting(string word, FontFace face, float size, float width)
     {
         int fits = 1;
-        int tooMany = Math.Min(word.Length, 4096);
+        int tooMany = Math.Min(word.Length, MostInLine);
         while (tooMany - fits > 1)
         {
             int middle = (fits + tooMany) / 2;

@@ -59,23 +59,24 @@ internal sealed partial class HandoutFlow
     private void AddWarpStrip(WarpStripBlock block)
     {
         Figure strip = WarpStrip.Draw(block.Parts, width);
-        AddPicture(strip.Height, (canvas, x, y) => FigureCanvas.Draw(canvas, strip, x, y), "");
+        AddPicture(strip.Height, (canvas, x, y) => FigureCanvas.Draw(canvas, strip, x, y), "", keepWithNext: true);
         _blockSpace = 8;
         AddTable(new TableBlock(
-            [new TableColumn("Part, front to back"), new TableColumn("Use"), new TableColumn("Under tension", true), new TableColumn("", true)],
+            [new TableColumn(""), new TableColumn("Part, front to back"), new TableColumn("Use"), new TableColumn("Under tension", true), new TableColumn("", true)],
             [.. block.Parts.Select((part, i) => new TableRow(
             [
-                $"{WarpStrip.Letter(i)}  {part.Name}",
+                WarpStrip.Letter(i),
+                part.Name,
                 WarpStrip.UseInWords(part.Use),
                 QuantityText.Format(QuantityKind.Length, part.Length.Metres, UnitStyle.Metric),
                 QuantityText.Format(QuantityKind.Length, part.Length.Metres, UnitStyle.Customary),
             ]))]));
     }
 
-    private void AddPicture(float high, Action<SkiaSharp.SKCanvas, float, float> draw, string caption)
+    private void AddPicture(float high, Action<SkiaSharp.SKCanvas, float, float> draw, string caption, bool keepWithNext = false)
     {
         bool captioned = caption.Length > 0;
-        _items.Add(new FlowItem(high, draw) { SpaceBefore = _blockSpace, KeepWithNext = captioned });
+        _items.Add(new FlowItem(high, draw) { SpaceBefore = _blockSpace, KeepWithNext = captioned || keepWithNext });
         if (captioned) AddParagraph(caption, PageStyles.Note, TextWidth, 0, 4);
     }
 

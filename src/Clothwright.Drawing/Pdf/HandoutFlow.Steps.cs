@@ -14,6 +14,7 @@ internal sealed partial class HandoutFlow
     private void AddSteps(StepsBlock block)
     {
         float space = _blockSpace;
+        float raised = 0.36f * (PageStyles.StepNumber.Size - PageStyles.Strong.Size); // number and title on one baseline
         foreach (HandoutStep step in block.Steps)
         {
             _steps++;
@@ -25,7 +26,7 @@ internal sealed partial class HandoutFlow
                 bool first = i == 0;
                 _items.Add(new FlowItem(PageStyles.Strong.LineHeight, (canvas, x, y) =>
                 {
-                    if (first) PageInk.Text(canvas, number, PageStyles.StepNumber, x, y);
+                    if (first) PageInk.Text(canvas, number, PageStyles.StepNumber, x, y - raised);
                     PageInk.Text(canvas, line, PageStyles.Strong, x + StepIndent, y);
                 }) { SpaceBefore = first ? space : 0, KeepWithNext = true });
             }

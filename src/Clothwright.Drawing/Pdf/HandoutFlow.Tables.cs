@@ -1,8 +1,8 @@
+using Clothwright.Core.Colours;
 using Clothwright.Core.Publishing;
 using Clothwright.Core.Publishing.Blocks;
 using Clothwright.Drawing.Figures;
 using Clothwright.Drawing.Fonts;
-using SkiaSharp;
 
 namespace Clothwright.Drawing.Pdf;
 
@@ -20,6 +20,7 @@ internal sealed partial class HandoutFlow
         float customaryWidth = width * 0.20f;
         float noteWidth = width - labelWidth - metricWidth - customaryWidth;
         float space = _blockSpace;
+        int first = _items.Count;
         foreach (HandoutFigure figure in block.Figures)
         {
             List<TextRun> label = Wrap(figure.Label, PageStyles.Body, labelWidth - ColumnGap);
@@ -27,65 +28,74 @@ internal sealed partial class HandoutFlow
             bool same = figure.Customary == figure.Metric;
             List<TextRun> customary = same ? [] : Wrap(figure.Customary, PageStyles.Body, customaryWidth - ColumnGap);
             List<TextRun> note = Wrap(figure.Note, PageStyles.Note, noteWidth);
-            float high = 2 * RowPadding + Math.Max(
-                PageStyles.Body.LineHeight * Math.Max(label.Count, Math.Max(metric.Count, customary.Count)),
-                PageStyles.Note.LineHeight * note.Count);
-            _items.Add(new FlowItem(high, (canvas, x, y) =>
-            {
-                float top = y + RowPadding;
-                PageInk.Lines(canvas, label, PageStyles.Body, x, top);
-                PageInk.Lines(canvas, metric, PageStyles.Strong, x + labelWidth, top);
-                PageInk.Lines(canvas, customary, PageStyles.Body, x + labelWidth + metricWidth, top);
-                PageInk.Lines(canvas, note, PageStyles.Note, x + labelWidth + metricWidth + customaryWidth, top + 1.2f);
-                PageInk.Rule(canvas, x, y + high, width, Palette.LinenLine, 0.5f);
-            }) { SpaceBefore = space });
+            AddRow(
+                [(label, PageStyles.Body, 0, null), (metric, PageStyles.Strong, labelWidth, null), (customary, PageStyles.Body, labelWidth + metricWidth, null),
+                    (note, PageStyles.Note, labelWidth + metricWidth + customaryWidth, null)],
+                PageStyles.Body.LineHeight, Palette.LinenLine, null, space, null);
             space = 0;
         }
 
-        KeepEnds(block.Figures.Length);
+        KeepEnds(first);
+    }
+
+    // A row of wrapped cells; one taller than most of a page is cut between lines, and goes on over the page.
+    private void AddRow(
+        (List<TextRun> Lines, TextStyle Style, float X, float? Right)[] cells, float lineHeight, SrgbColour rule, SrgbColour? chip, float space, FlowItem? head)
+    {
+        int most = Math.Max(1, (int)(height * 0.7f / lineHeight));
+        int all = cells.Max(c => c.Lines.Count);
+        for (int from = 0; from == 0 || from < all; from += most)
+        {
+            int lines = Math.Max(1, Math.Min(most, all - from));
+            bool last = from + most >= all;
+            int start = from;
+            float high = lines * lineHeight + 2 * RowPadding;
+            _items.Add(new FlowItem(high, (canvas, x, y) =>
+            {
+                if (start == 0 && chip is { } colour) PageInk.Fill(canvas, x, y + RowPadding + (lineHeight - ChipSize) / 2, ChipSize, ChipSize, colour, Palette.Ink);
+                foreach ((List<TextRun> text, TextStyle style, float left, float? right) in cells)
+                {
+                    float raised = 0.36f * (PageStyles.Body.Size - style.Size); // all styles on one baseline
+                    PageInk.Lines(canvas, [.. text.Skip(start).Take(lines)], style with { LineHeight = lineHeight }, x + left, y + RowPadding + raised, x + right);
+                }
+
+                if (last) PageInk.Rule(canvas, x, y + high, width, rule, head is null && chip is null && rule == Palette.Ink ? 0.7f : 0.5f);
+            }) { SpaceBefore = start == 0 ? space : 0, HeadOnNewPage = head });
+        }
     }
 
     private void AddTable(TableBlock block)
     {
         TextStyle style = PageStyles.Body;
         float[] widths = TableWidths.Share(block, style, PageStyles.ColumnHead, width, ColumnGap, ChipSize + 5);
-        FlowItem head = Row([.. block.Columns.Select(c => c.Heading)], block, widths, PageStyles.ColumnHead, null, Palette.Ink);
-        _items.Add(head with { SpaceBefore = _blockSpace, KeepWithNext = true });
-        foreach (TableRow row in block.Rows)
-        {
-            _items.Add(Row([.. row.Cells], block, widths, style, row, Palette.LinenLine) with { HeadOnNewPage = head });
-        }
-
-        KeepEnds(block.Rows.Length);
+        int before = _items.Count;
+        AddCells([.. block.Columns.Select(c => c.Heading)], block, widths, PageStyles.ColumnHead, null, Palette.Ink, null, _blockSpace);
+        FlowItem? head = _items.Count == before + 1 && _items[before].Height < height / 4 ? _items[before] with { SpaceBefore = 0 } : null;
+        for (int i = before; i < _items.Count; i++) _items[i] = _items[i] with { KeepWithNext = true };
+        int first = _items.Count;
+        foreach (TableRow row in block.Rows) AddCells([.. row.Cells], block, widths, style, row, Palette.LinenLine, head, 0);
+        KeepEnds(first);
     }
 
-    private FlowItem Row(string[] cells, TableBlock block, float[] widths, TextStyle style, TableRow? row, Clothwright.Core.Colours.SrgbColour rule)
+    private void AddCells(string[] cells, TableBlock block, float[] widths, TextStyle style, TableRow? row, SrgbColour rule, FlowItem? head, float space)
     {
-        bool chips = block.Rows.Any(r => r.Chip is not null);
-        float chipWidth = chips ? ChipSize + 5 : 0;
-        List<TextRun>[] wrapped = [.. cells.Select((cell, i) => Wrap(cell, style, widths[i] - (i == 0 ? chipWidth : 0)))];
-        float high = wrapped.Max(c => c.Count) * style.LineHeight + 2 * RowPadding;
-        return new FlowItem(high, (canvas, x, y) =>
+        float chipWidth = block.Rows.Any(r => r.Chip is not null) ? ChipSize + 5 : 0;
+        var placed = new (List<TextRun>, TextStyle, float, float?)[cells.Length];
+        float left = 0;
+        for (int i = 0; i < cells.Length; i++)
         {
-            float left = x;
-            for (int i = 0; i < wrapped.Length; i++)
-            {
-                float indent = i == 0 ? chipWidth : 0;
-                if (i == 0 && row?.Chip is { } chip) PageInk.Fill(canvas, left, y + RowPadding + (style.LineHeight - ChipSize) / 2, ChipSize, ChipSize, chip, Palette.Ink);
-                float? right = block.Columns[i].IsNumber ? left + widths[i] : null;
-                PageInk.Lines(canvas, wrapped[i], style, left + indent, y + RowPadding, right);
-                left += widths[i] + ColumnGap;
-            }
+            float indent = i == 0 ? chipWidth : 0;
+            placed[i] = (Wrap(cells[i], style, widths[i] - indent), style, left + indent, block.Columns[i].IsNumber ? left + widths[i] : null);
+            left += widths[i] + ColumnGap;
+        }
 
-            PageInk.Rule(canvas, x, y + high, width, rule, row is null ? 0.7f : 0.5f);
-        });
+        AddRow(placed, style.LineHeight, rule, row?.Chip, space, head);
     }
 
     // The first two rows and the last two of a table are not parted, so no row stands alone.
-    private void KeepEnds(int rows)
+    private void KeepEnds(int first)
     {
-        if (rows < 2) return;
-        int first = _items.Count - rows;
+        if (_items.Count - first < 2) return;
         _items[first] = _items[first] with { KeepWithNext = true };
         _items[^2] = _items[^2] with { KeepWithNext = true };
     }

@@ -17,19 +17,21 @@ internal sealed partial class HandoutFlow
     {
         if (block.Turns.IsEmpty) return;
         int ends = block.Turns[^1].LastEnd;
-        AddPicture(StripHeight + 2, (canvas, x, y) => DrawStripes(canvas, block, ends, x, y), "");
+        AddPicture(StripHeight + 2, (canvas, x, y) => DrawStripes(canvas, block, ends, x, y), "", keepWithNext: true);
         _blockSpace = 6;
         ImmutableArray<TableRow>.Builder rows = ImmutableArray.CreateBuilder<TableRow>();
         foreach (ThreadGroup group in ThreadRepeats.Find(block.Turns.Length, (a, b) => Alike(block.Turns[a], block.Turns[b]), leastSaving: 2))
         {
-            string times = group.Times == 1 ? "" : string.Create(CultureInfo.InvariantCulture, $"{group.Times} times over");
+            string times = group.Times == 1 ? "" : group.Period == 1
+                ? string.Create(CultureInfo.InvariantCulture, $"{group.Times} times")
+                : string.Create(CultureInfo.InvariantCulture, $"these {group.Period} rows {group.Times} times over");
             for (int i = 0; i < group.Period; i++)
             {
                 WindingTurn turn = block.Turns[group.First + i];
                 int last = block.Turns[group.First + group.Count - group.Period + i].LastEnd;
                 string numbers = turn.FirstEnd == last ? Whole(turn.FirstEnd) : $"{Whole(turn.FirstEnd)} to {Whole(last)}";
                 if (group.Times > 1) numbers = i == 0 ? $"{Whole(turn.FirstEnd)} to {Whole(block.Turns[group.First + group.Count - 1].LastEnd)}" : "";
-                string repeat = times.Length == 0 ? "" : i == 0 ? times : "with the row above";
+                string repeat = times.Length == 0 ? "" : i == 0 ? times : "as above";
                 rows.Add(new TableRow([turn.Yarn, Whole(turn.Ends), numbers, repeat], turn.Colour));
             }
         }

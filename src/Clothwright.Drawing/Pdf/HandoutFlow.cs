@@ -42,7 +42,7 @@ internal sealed partial class HandoutFlow(float width, float height)
         foreach (HandoutBlock block in section.Blocks)
         {
             AddBlock(block);
-            _blockSpace = 10;
+            _blockSpace = 13;
         }
     }
 

@@ -13,7 +13,7 @@ internal static class PageFlow
         int at = 0;
         while (at < items.Count)
         {
-            int last = LastKept(items, at, height);
+            int last = LastKept(items, at, height - (items[at].HeadOnNewPage?.Height ?? 0));
             float needed = HeightOf(items, at, last, atTop: y == 0);
             if (y > 0 && (items[at].StartsPage || y + needed > height))
             {

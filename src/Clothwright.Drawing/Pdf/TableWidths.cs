@@ -6,11 +6,11 @@ namespace Clothwright.Drawing.Pdf;
 /// <summary>Shares the width of a page among the columns of a table.</summary>
 internal static class TableWidths
 {
-    private const float Narrowest = 24;
+    private const float Narrowest = 12;
 
     /// <summary>
     /// Each column gets what its longest cell needs; if that is too much, the widest columns give way, down to an equal share;
-    /// if there is room left, the columns of words get it in equal parts, so the table fills the width.
+    /// if there is room left, the headed columns of words get it in equal parts, so the table fills the width.
     /// </summary>
     /// <param name="table">The table.</param>
     /// <param name="style">Style of the cells.</param>
@@ -37,7 +37,7 @@ internal static class TableWidths
 
     private static float[] Widen(float[] wanted, TableBlock table, float free)
     {
-        int[] words = [.. Enumerable.Range(0, wanted.Length).Where(i => !table.Columns[i].IsNumber)];
+        int[] words = [.. Enumerable.Range(0, wanted.Length).Where(i => !table.Columns[i].IsNumber && table.Columns[i].Heading.Length > 0)];
         if (words.Length == 0) words = [0];
         float each = (free - wanted.Sum()) / words.Length;
         foreach (int i in words) wanted[i] += each;

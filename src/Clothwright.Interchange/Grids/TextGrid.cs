@@ -10,7 +10,7 @@ namespace Clothwright.Interchange.Grids;
 /// <remarks>
 /// A line that begins with <c>;</c> is a note. The note <c>; first pick first</c> or <c>; first pick last</c> says which way round
 /// the picks stand, and is obeyed. Picks may also be parted by slashes, as in <c>1100/0110</c>. Blanks between marks do not count;
-/// in a grid that has marks for warp only, a blank is weft on top.
+/// in a grid that has marks for warp only, and not 1, a blank is weft on top.
 /// </remarks>
 public static class TextGrid
 {
@@ -60,7 +60,7 @@ public static class TextGrid
         return text.ToString();
     }
 
-    // A grid of one kind of mark and blanks: the blanks are the other kind.
+    // A grid of one kind of mark and blanks: the blanks are the other kind. Whoever writes 1 would write 0 as well.
     private static bool BlankIsWeft(string text, List<GridRow> rows)
     {
         bool warp = false;
@@ -68,7 +68,7 @@ public static class TextGrid
         {
             ReadOnlySpan<char> marks = row.Text(text);
             warp |= marks.ContainsAny(GridMarks.WarpMarks);
-            if (marks.ContainsAny(GridMarks.WeftMarks)) return false;
+            if (marks.ContainsAny(GridMarks.WeftMarks) || marks.Contains('1')) return false;
         }
 
         return warp && rows.Exists(row => row.Text(text).Contains(' ') || row.Length != rows[0].Length);

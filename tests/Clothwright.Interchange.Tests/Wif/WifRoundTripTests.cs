@@ -17,7 +17,7 @@ public sealed class WifRoundTripTests
             WifReading reading = WifReader.Read(file).Value;
             WovenAssert.Same(woven, WifConversion.ToDraft(reading.Document).Value);
         },
-        iter: 2_000);
+        iter: 1_000);
 
     [Fact]
     public void Writing_what_was_read_is_stable_after_one_pass() => DraftGen.Woven.Sample(
@@ -27,7 +27,7 @@ public sealed class WifRoundTripTests
             string twice = WifWriter.Write(WifReader.Read(Encoding.UTF8.GetBytes(once)).Value.Document);
             Assert.Equal(once, twice);
         },
-        iter: 500);
+        iter: 300);
 
     [Fact]
     public void A_file_of_our_own_is_read_with_no_warning_but_those_its_draft_deserves() => DraftGen.Woven.Sample(
@@ -37,7 +37,7 @@ public sealed class WifRoundTripTests
             string[] deserved = ["those beyond", "The shed sinks", "do not agree", "The scale"];
             Assert.All(reading.Warnings, w => Assert.Contains(deserved, d => w.What.Contains(d, StringComparison.Ordinal)));
         },
-        iter: 500);
+        iter: 300);
 
     [Fact]
     public void Empty_picks_double_threaded_ends_and_a_sinking_shed_come_through()

@@ -52,6 +52,9 @@ public sealed record Piece
     /// <summary>Whether it is to be slept in.</summary>
     public bool Nightwear { get; init; }
 
+    /// <summary>Whether it is felted by hand after weaving.</summary>
+    public bool Fulled { get; init; }
+
     /// <summary>Whether its surface is brushed or raised after weaving.</summary>
     public bool Raised { get; init; }
 
@@ -61,7 +64,7 @@ public sealed record Piece
     /// <summary>The order of wefts over the pattern picks of the weave, repeated along the piece; empty when the weave has none.</summary>
     public ImmutableArray<WeftRun> PatternWeft { get; init; } = [];
 
-    /// <summary>Ground picks per length on the loom; null to have it worked out for a balanced cloth.</summary>
+    /// <summary>Ground picks per length off tension; null to have it worked out for a balanced cloth.</summary>
     public Sett? ChosenPicks { get; init; }
 
     /// <summary>One repeat of another treadling on the same threading; null for the weave of the warp.</summary>

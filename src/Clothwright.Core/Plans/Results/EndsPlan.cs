@@ -7,7 +7,7 @@ namespace Clothwright.Core.Plans.Results;
 public sealed record EndsPlan
 {
     /// <summary>Ends that the wanted width asks for, before they are fitted to the repeat; all layers.</summary>
-    public required Derived<Ratio> Wanted { get; init; }
+    public required Derived<Number> Wanted { get; init; }
 
     /// <summary>Ends in one repeat of the threading; all layers.</summary>
     public required int RepeatEnds { get; init; }

@@ -11,8 +11,11 @@ public sealed class FigureBook
     internal FigureBook(ImmutableArray<Figure> all)
     {
         All = all;
-        _byName = all.ToDictionary(f => f.Name, StringComparer.OrdinalIgnoreCase);
+        _byName = all.ToDictionary(f => f.Name, StringComparer.Ordinal);
     }
+
+    /// <summary>No figures.</summary>
+    public static FigureBook Empty { get; } = new([]);
 
     /// <summary>Every figure.</summary>
     public ImmutableArray<Figure> All { get; }
@@ -23,8 +26,10 @@ public sealed class FigureBook
     public Parsed<Figure> Find(string name)
     {
         ArgumentNullException.ThrowIfNull(name);
-        if (_byName.TryGetValue(name.Trim(), out Figure? found)) return found;
-        string nearest = NearestName.Of(name.Trim(), All.Select(f => f.Name)) ?? All[0].Name;
+        string wanted = name.Trim();
+        if (_byName.TryGetValue(wanted, out Figure? found)) return found;
+        if (All.FirstOrDefault(f => string.Equals(f.Name, wanted, StringComparison.OrdinalIgnoreCase)) is { } alike) return alike;
+        string nearest = NearestName.Of(wanted, All.Select(f => f.Name)) ?? "warpLength";
         return new InputProblem(
             $"The plan has no figure called \"{name}\".",
             "figure",

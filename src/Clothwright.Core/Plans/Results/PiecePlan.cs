@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Clothwright.Core.Cloths.Stages;
 using Clothwright.Core.Plans.Briefs;
 using Clothwright.Core.Quantities;
 using Clothwright.Core.Workings;
@@ -53,8 +54,23 @@ public sealed record PiecePlan
     /// <summary>Length to expect after washing, hems and seams sewn, without fringes.</summary>
     public required Derived<Length> FinishedLength { get; init; }
 
-    /// <summary>Ground picks per length on the loom, one layer.</summary>
+    /// <summary>Ends it is woven on, floating selvedges included, all layers.</summary>
+    public required Derived<Whole> Ends { get; init; }
+
+    /// <summary>Width of these ends in the reed.</summary>
+    public required Derived<Length> ReedWidth { get; init; }
+
+    /// <summary>Ground picks per length off tension, one layer.</summary>
     public required Derived<Sett> GroundPicks { get; init; }
+
+    /// <summary>Ground picks per length to count on the loom, under tension, one layer.</summary>
+    public required Derived<Sett> GroundPicksUnderTension { get; init; }
+
+    /// <summary>Pattern picks for each ground pick; 0 without pattern.</summary>
+    public required double PatternPicksPerGroundPick { get; init; }
+
+    /// <summary>The cloth on the loom, off it and washed.</summary>
+    public required ClothStages Cloth { get; init; }
 
     /// <summary>All picks of the piece: ground and supplementary, every layer.</summary>
     public required Derived<Whole> Picks { get; init; }

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Clothwright.Core.Quantities;
 using Clothwright.Core.Workings;
 using Clothwright.Core.Yarns;
@@ -32,15 +31,9 @@ public sealed record YarnNeed
     /// <summary>Mass that does not: loom waste, gaps, sample, header, trimmings, tails.</summary>
     public required Derived<Mass> Waste { get; init; }
 
-    /// <summary>Packages on the shelf to open, in order.</summary>
-    public required ImmutableArray<YarnPackage> Open { get; init; }
-
-    /// <summary>Packages to buy so that the yarn suffices in 95 of 100 cases; null when it cannot be told how it is sold and the shelf does not suffice.</summary>
-    public required Derived<Whole>? Buy { get; init; }
+    /// <summary>Packages to open and to buy so that the yarn suffices in 95 of 100 cases.</summary>
+    public required PackageChoice Packages { get; init; }
 
     /// <summary>Price of the yarn used; null if no price is known.</summary>
     public required Derived<Money>? Cost { get; init; }
-
-    /// <summary>Price of the packages to buy; null if no price is known.</summary>
-    public required Derived<Money>? Purchase { get; init; }
 }

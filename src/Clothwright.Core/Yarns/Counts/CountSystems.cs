@@ -42,7 +42,7 @@ public static class CountSystems
         ArgumentNullException.ThrowIfNull(text);
         string word = text.Trim().ToLowerInvariant();
         if (ByWord.TryGetValue(word, out CountSystemDefinition? found)) return found.System;
-        IReadOnlyList<string> near = NearNames.To(word, ByWord.Keys);
+        IReadOnlyList<string> near = NearestName.Several(word, ByWord.Keys);
         return new InputProblem(
             $"{TextCursor.Quote(text)} is not a count system.",
             where,

@@ -101,7 +101,7 @@ public sealed partial record YarnCount
             v => definition.TexOf(v[0]) * v[1] * (folds ? v[2] : 1) / (v.Length > 3 ? 1 - v[3] : 1));
     }
 
-    /// <summary>The count as it is written in its system, without the system's name, for example <c>8/2</c> or <c>R 60 tex/2</c>.</summary>
+    /// <summary>The count as it is written in its system, without the system's name, for example <c>8/2</c>, <c>16/1</c> or <c>R 60 tex/2</c>.</summary>
     public string Label
     {
         get
@@ -110,7 +110,7 @@ public sealed partial record YarnCount
             if (StatedResultant is { } stated) return $"{number} {Definition.Sign} x {Plies}; R {Digits(stated)} {Definition.Sign}";
             if (Definition.PlyOrder == PlyOrder.None || (Definition.PlyOrder == PlyOrder.Stated && Plies == 1)) return $"{number} {Definition.Sign}";
             if (Basis == CountBasis.Resultant && Definition.PlyOrder != PlyOrder.Resultant) return $"R {number} {Definition.Sign}/{Plies}";
-            if (Plies == 1) return number;
+            if (Plies == 1) return Definition.PlyOrder == PlyOrder.PlyFirst ? number : $"{number}/1";
             string customary = Definition.PlyOrder == PlyOrder.PlyFirst ? $"{Plies}/{number}" : $"{number}/{Plies}";
             bool plain = Definition.PlyOrder != PlyOrder.Stated
                 && CustomaryBasis(Definition) == Basis

@@ -44,7 +44,7 @@ public static class FibreCatalogue
     private static string Mend(string wanted)
     {
         if (wanted == "chenille") return "Name the fibre of its pile, for example viscose, and give the construction as chenille.";
-        IReadOnlyList<string> near = wanted.Length == 0 ? [] : NearNames.To(wanted, ByName.Keys);
+        IReadOnlyList<string> near = wanted.Length == 0 ? [] : NearestName.Several(wanted, ByName.Keys);
         return near.Count > 0
             ? $"Did you mean {string.Join(", ", near)}?"
             : $"Use one of {string.Join(", ", All.Select(f => f.Id))}.";

@@ -38,8 +38,8 @@ public static class FibreComparison
     {
         yield return OfDiameter(size, fibre, against);
         yield return OfShare(FibreTopic.Stretch, fibre, against, f => f.Elongation, "stretches", "before it breaks", "it forgives uneven tension", "its tension has to be more even");
-        yield return OfShare(FibreTopic.WashingShrinkage, fibre, against, f => f.WashingShrinkage, "shrinks", "in the first washing, each way", "plan a wider and longer piece on the loom", "plan a narrower and shorter piece on the loom");
-        yield return OfShare(FibreTopic.WetStrength, fibre, against, f => f.WetStrength, "keeps", "of its strength when wet", "wet finishing strains it less", "support the wet cloth");
+        yield return OfShare(FibreTopic.WashingShrinkage, fibre, against, f => f.WashingShrinkage, "shrinks", "in the first washing, each way", "allow more width and length on the loom", "allow less width and length on the loom");
+        yield return OfShare(FibreTopic.WetStrength, fibre, against, f => f.WetStrength, "keeps", "of its strength when wet", "wet finishing strains it less", "handle it more gently when wet");
         yield return OfShare(FibreTopic.Regain, fibre, against, f => f.RoomRegain, "holds", "of water in air of 65 % humidity", "weighing it needs more care for the room", "weighing it needs less care for the room");
         yield return OfFelting(fibre, against);
     }

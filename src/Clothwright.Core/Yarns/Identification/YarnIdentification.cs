@@ -50,8 +50,8 @@ public static class YarnIdentification
         int usual = TradeCounts.All.Sum(t => t.Usual);
         List<(TradeCount Trade, Fibre Fibre, double Weight)> candidates =
         [
-            .. TradeCounts.All.SelectMany(t => t.Fibres.Select(f =>
-                (t, f, (1 - UnlistedPrior) * t.Usual / usual / t.Fibres.Length * FitOfSize(t.Count, size.Value, relative) * FitOfWraps(clues, t.Count.Tex, f.BulkDensity.Value.GramsPerCubicCentimetre, WrapsDeviation) * FitOfSigns(clues, t.Count.Plies, f)))),
+            .. TradeCounts.All.SelectMany(t => t.Fibres.Select((f, rank) =>
+                (t, f, (1 - UnlistedPrior) * t.Usual / usual * ShareOfRank(rank, t.Fibres.Length) * FitOfSize(t.Count, size.Value, relative) * FitOfWraps(clues, t.Count.Tex, f.BulkDensity.Value.GramsPerCubicCentimetre, WrapsDeviation) * FitOfSigns(clues, t.Count.Plies, f)))),
         ];
         double unlisted = UnlistedPrior / Math.Log(ThickestTex / FinestTex) * FitOfWraps(clues, size.Value.Tex, UnlistedBulkDensity, UnlistedWrapsDeviation) * UnlistedSigns(clues);
         double all = candidates.Sum(c => c.Weight) + unlisted;
@@ -91,6 +91,9 @@ public static class YarnIdentification
         while (step > 0.001 && Math.Abs(mass.Grams / step - Math.Round(mass.Grams / step)) > 1e-6) step /= 10;
         return Mass.FromGrams(step);
     }
+
+    // The fibres of a trade count stand most usual first: shares fall as 1, 1/2, 1/3 and so on.
+    private static double ShareOfRank(int rank, int fibres) => 1.0 / (rank + 1) / Enumerable.Range(1, fibres).Sum(n => 1.0 / n);
 
     private static double FitOfSize(YarnCount count, LinearDensity measured, double relative)
     {
@@ -142,9 +145,11 @@ public static class YarnIdentification
     private static YarnReading Reading(YarnCount count, Fibre fibre, double chance, LinearDensity measured)
     {
         double deviation = measured.Tex / count.Tex - 1;
+        CountSystemDefinition system = count.System.Definition();
+        string name = system.PlyOrder is PlyOrder.None or PlyOrder.Stated ? count.Label : $"{count.Label} in {system.Name} count";
         string sentence = string.Create(
             CultureInfo.InvariantCulture,
-            $"{count} in {fibre.Name}: {count.Tex:0.#} tex, measured {Math.Abs(deviation) * 100:0.#} % {(deviation < 0 ? "finer" : "thicker")}; chance {chance * 100:0} %.");
+            $"{name}, of {fibre.Name}: {count.Tex:0.#} tex, measured {Math.Abs(deviation) * 100:0.#} % {(deviation < 0 ? "finer" : "thicker")}; chance {chance * 100:0} %.");
         return new YarnReading(count, fibre, Ratio.FromValue(chance), Ratio.FromValue(deviation), sentence);
     }
 

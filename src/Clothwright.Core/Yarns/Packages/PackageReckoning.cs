@@ -105,7 +105,7 @@ public static class PackageReckoning
         if (target.Grams == 0) return [];
         if (ordered.Sum(s => s.AgreedMass.Value.Kilograms) <= target.Kilograms) return ordered;
         double step = Math.Max(StepGrams, target.Grams / MostSteps);
-        int goal = (int)Math.Ceiling(target.Grams / step - 1e-9);
+        int goal = Math.Max(1, (int)Math.Ceiling(target.Grams / step - 1e-9));
         int[] sizes = [.. ordered.Select(s => (int)Math.Min(int.MaxValue / 4, Math.Floor(s.AgreedMass.Value.Grams / step + 1e-9)))];
 
         // fewest[s]: fewest packages whose sizes sum to s, below the goal; taken[i] remembers the choice for package i.

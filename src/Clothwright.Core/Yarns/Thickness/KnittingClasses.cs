@@ -52,9 +52,9 @@ public static class KnittingClasses
         if (wanted.EndsWith("ply", StringComparison.Ordinal)) wanted = wanted[..^3].TrimEnd(' ', '-') + "-ply";
         ImmutableArray<KnittingName> found = [.. Names.Where(n => n.Name == wanted && (region is null || n.Region == region))];
         if (found.Length > 0) return found;
-        IReadOnlyList<string> near = NearNames.To(wanted, Names.Select(n => n.Name));
+        IReadOnlyList<string> near = NearestName.Several(wanted, Names.Select(n => n.Name));
         return new InputProblem(
-            $"{TextCursor.Quote(text)} is not a hand-knitting thickness{(region is null ? "" : $" in {region}")}.",
+            $"{TextCursor.Quote(text)} is not a hand-knitting thickness{InRegion(region)}.",
             where,
             near.Count > 0 ? $"Did you mean {string.Join(" or ", near)}?" : "Use a name such as lace, fingering, sport, DK, worsted, bulky, 4-ply or 8-ply.")
         {
@@ -62,6 +62,14 @@ public static class KnittingClasses
             Position = 0,
         };
     }
+
+    private static string InRegion(KnittingRegion? region) => region switch
+    {
+        KnittingRegion.UnitedStates => " in the United States",
+        KnittingRegion.UnitedKingdom => " in the United Kingdom",
+        KnittingRegion.Australia => " in Australia and New Zealand",
+        _ => "",
+    };
 
     private static ImmutableArray<KnittingClass> Within(double value, Func<KnittingClass, (double? Low, double? High)> range, double margin) =>
         [.. All.Where(c => range(c) is var (low, high) && (low ?? high) is not null && !(value < low - margin) && !(value > high + margin))];

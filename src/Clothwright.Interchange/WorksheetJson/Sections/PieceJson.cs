@@ -17,7 +17,7 @@ internal static class PieceJson
     [
         "name", "kind", "make", "count", .. JsonSection.LengthFields("width"), .. JsonSection.LengthFields("length"),
         .. JsonSection.LengthFields("hem"), .. JsonSection.LengthFields("endSeam"), .. JsonSection.LengthFields("sideSeam"),
-        "fringe", "join", "wearer", "ties", "nightwear", "raised", .. JsonSection.ThreadFields("picks"), "weave", "weft", "patternWeft",
+        "fringe", "join", "wearer", "ties", "nightwear", "fulled", "raised", .. JsonSection.ThreadFields("picks"), "weave", "weft", "patternWeft",
     ];
 
     public static string[] FringeFields { get; } = ["style", .. JsonSection.LengthFields("length")];
@@ -47,6 +47,7 @@ internal static class PieceJson
             Wearer = piece.Word<Wearer>("wearer", JsonWords.Wearers, Wearer.Adult),
             Ties = piece.Flag("ties", false),
             Nightwear = piece.Flag("nightwear", false),
+            Fulled = piece.Flag("fulled", false),
             Raised = piece.Flag("raised", false),
             ChosenPicks = piece.OptionalThreads("picks"),
             Weft = weft,
@@ -82,6 +83,7 @@ internal static class PieceJson
         writer.WriteString("wearer", JsonWords.Wearers.Of(piece.Wearer));
         if (piece.Ties) writer.WriteBoolean("ties", true);
         if (piece.Nightwear) writer.WriteBoolean("nightwear", true);
+        if (piece.Fulled) writer.WriteBoolean("fulled", true);
         if (piece.Raised) writer.WriteBoolean("raised", true);
         if (piece.ChosenPicks is { } picks) writer.Threads("picks", picks);
         if (entry.Weave is { } weave) WeaveJson.Write(writer, weave);

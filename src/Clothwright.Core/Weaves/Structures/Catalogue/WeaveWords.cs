@@ -177,7 +177,7 @@ internal static class WeaveWords
     private static InputProblem Unknown(string text, ImmutableArray<WeaveEntry> entries)
     {
         string letters = string.Join(' ', Split(text).Select(w => w.Text).Where(w => !char.IsAsciiDigit(w[0])));
-        IReadOnlyList<string> near = NearNames.To(letters, entries.SelectMany(e => e.OtherNames.Prepend(e.Name)));
+        IReadOnlyList<string> near = NearestName.Several(letters, entries.SelectMany(e => e.OtherNames.Prepend(e.Name)));
         return new InputProblem($"\"{text}\" is not a weave known here.", "weave", $"Did you mean {string.Join(", ", near.Take(near.Count - 1))} or {near[^1]}?") { Text = text, Position = 0 };
     }
 

@@ -1,7 +1,7 @@
 namespace Clothwright.Drawing.Drafts;
 
 /// <summary>How threading, tie-up and treadling are written.</summary>
-public enum DraftNotation
+public enum CellNotation
 {
     /// <summary>With the number of the shaft or treadle.</summary>
     Numbers,

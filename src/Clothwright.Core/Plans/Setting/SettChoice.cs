@@ -1,0 +1,84 @@
+using System.Collections.Immutable;
+using Clothwright.Core.Looms;
+using Clothwright.Core.Quantities;
+using Clothwright.Core.Setts;
+using Clothwright.Core.Setts.Reeds;
+using Clothwright.Core.Weaves;
+using Clothwright.Core.Workings;
+
+namespace Clothwright.Core.Plans.Setting;
+
+/// <summary>The sett that is woven: decided or advised, as the reed or the rigid heddles at hand give it.</summary>
+/// <param name="Advice">What was advised.</param>
+/// <param name="Wanted">Ends per width wanted, one layer.</param>
+/// <param name="Reed">The reed or heddles; null when the bench holds none that the loom takes.</param>
+/// <param name="Sett">Ends per width in the reed, one layer.</param>
+internal sealed record SettChoice(SettAdvice Advice, Derived<Sett> Wanted, ReedFit? Reed, Derived<Sett> Sett)
+{
+    // A sley without reed marks is preferred as long as it comes this near; the width gives way by as much.
+    private const double NearEnough = 0.04;
+
+    private static readonly Rule SleyRule = new("sett that the reed gives", "ends per width = dents per width × mean ends in a dent ÷ layers", Source.Derivation);
+
+    /// <summary>Chooses.</summary>
+    /// <param name="request">The decisions.</param>
+    /// <param name="loom">The loom.</param>
+    /// <param name="layers">Layers woven at once.</param>
+    /// <param name="warp">Threads of the warp.</param>
+    /// <param name="weft">Ground weft of the first piece.</param>
+    /// <param name="ground">The weave without pattern picks.</param>
+    /// <param name="fulled">Whether a piece is felted by hand.</param>
+    public static SettChoice Of(PlanRequest request, Loom loom, int layers, ThreadSystem warp, ThreadSystem weft, Drawdown ground, bool fulled)
+    {
+        bool rigid = loom.Kind == LoomKind.RigidHeddle;
+        ImmutableArray<Reed> reeds = rigid ? [] : request.Bench.Reeds;
+        ImmutableArray<RigidHeddle> heddles = rigid ? request.Bench.Heddles : [];
+        if (request.ChosenReed is { } name) (reeds, heddles) = Named(name, reeds, heddles, loom);
+        var advice = SettAdvice.For(new SettQuestion
+        {
+            Warp = warp,
+            Weft = weft,
+            Weave = ground,
+            Purpose = request.Purpose,
+            Layers = layers,
+            ToBeFulled = fulled,
+            Reeds = reeds,
+            Heddles = heddles,
+            HeddlesAtOnce = Math.Max(1, loom.RigidHeddles),
+        });
+        Derived<Sett> wanted = request.ChosenSett is { } chosen ? Derived.Decision("ends per width, as decided", chosen) : advice.Ends;
+        ImmutableArray<ReedFit> fits = request.ChosenSett is null
+            ? advice.Reeds
+            : ReedFitting.Fits(wanted.Value * layers, reeds, heddles, Math.Max(1, loom.RigidHeddles));
+        ReedFit? reed = Best(fits);
+        return new SettChoice(advice, wanted, reed, reed is null ? wanted : Given(reed, layers));
+    }
+
+    private static ReedFit? Best(ImmutableArray<ReedFit> fits) =>
+        fits.FirstOrDefault(f => !f.MarksLikely && Math.Abs(f.Error.Value) <= NearEnough) ?? fits.FirstOrDefault();
+
+    // The wanted sett only leads to the sley; what is woven is what the sley gives, exactly.
+    private static Derived<Sett> Given(ReedFit reed, int layers) => Derived.From<Sett>(
+        "ends per width in the reed",
+        SleyRule,
+        [
+            Derived.Decision($"dents of {reed.Name}", reed.Dents),
+            Derived.Decision($"mean ends in a dent ({reed.Sley})", Number.FromValue(reed.Sley.MeanEndsPerDent)),
+            Derived.Decision("layers", Whole.FromCount(layers)),
+        ],
+        v => v[0] * v[1] / v[2]);
+
+    private static (ImmutableArray<Reed> Reeds, ImmutableArray<RigidHeddle> Heddles) Named(
+        string name, ImmutableArray<Reed> reeds, ImmutableArray<RigidHeddle> heddles, Loom loom)
+    {
+        ImmutableArray<Reed> reed = [.. reeds.Where(r => r.Name == name)];
+        ImmutableArray<RigidHeddle> heddle = [.. heddles.Where(h => h.Name == name)];
+        if (!reed.IsEmpty || !heddle.IsEmpty) return (reed, heddle);
+        string[] names = [.. reeds.Select(r => r.Name), .. heddles.Select(h => h.Name)];
+        string kind = loom.Kind == LoomKind.RigidHeddle ? "rigid heddle" : "reed";
+        throw new InputProblemException(new InputProblem(
+            $"There is no {kind} \"{name}\" on the bench for {loom.Name}.",
+            "reed",
+            names.Length == 0 ? $"Put it on the bench under {(kind == "reed" ? "reeds" : "heddles")}." : $"Use one of: {string.Join(", ", names)}."));
+    }
+}

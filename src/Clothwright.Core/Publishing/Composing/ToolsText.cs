@@ -1,0 +1,39 @@
+using System.Collections.Immutable;
+using Clothwright.Core.Looms;
+using Clothwright.Core.Plans;
+using Clothwright.Core.Plans.Results;
+using Clothwright.Core.Publishing.Blocks;
+
+namespace Clothwright.Core.Publishing.Composing;
+
+/// <summary>Loom, reed, heddles and shuttles a plan takes.</summary>
+internal static class ToolsText
+{
+    /// <summary>A table of tools.</summary>
+    public static TableBlock Of(PlanResult plan, FullThreading threading)
+    {
+        var rows = ImmutableArray.CreateBuilder<TableRow>();
+        rows.Add(new TableRow(["Loom", $"{plan.Loom.Name}: {Kind(plan)}; the warp stands {Words.Both(plan.ReedWidth)} wide"]));
+        rows.Add(new TableRow([plan.Reed is { Heddles: > 0 } ? "Rigid heddles" : "Reed", SleyWords.Tool(plan)]));
+        if (plan.Loom.Kind != LoomKind.RigidHeddle)
+        {
+            rows.Add(new TableRow(["Heddles", Words.List(Enumerable.Range(1, plan.LoomDraft.Shafts).Select(s => $"{Words.Count(threading.OnShaft(s))} on shaft {Words.Count(s)}"))]));
+        }
+
+        int wefts = plan.Pieces.SelectMany(p => p.Weft).Select(w => w.YarnId).Distinct(StringComparer.Ordinal).Count();
+        rows.Add(new TableRow(["Shuttles", $"{Words.Sentence(Words.Spelled(wefts))}, one for each weft, and waste yarn for the header"]));
+        rows.Add(new TableRow(["Also", "Tape measure, scale, and paper for the measures"]));
+        return new TableBlock([new TableColumn("Tool"), new TableColumn("What is needed")], rows.ToImmutable());
+    }
+
+    private static string Kind(PlanResult plan)
+    {
+        string shafts = Words.Of(plan.LoomDraft.Shafts, "shaft");
+        return plan.Loom.Kind switch
+        {
+            LoomKind.RigidHeddle => "rigid heddle loom",
+            LoomKind.Table => $"table loom, {shafts}",
+            _ => $"floor loom, {shafts}" + (plan.LoomDraft.Treadles > 0 && plan.LoomDraft.LiftPlan.IsEmpty ? $", {Words.Of(plan.LoomDraft.Treadles, "treadle")}" : ""),
+        };
+    }
+}

@@ -229,7 +229,7 @@ public class LoomFitTests
         var draft = new Draft { Shafts = 5, Threading = [.. Enumerable.Range(1, 5).Select(s => ShaftSet.Of(s))], LiftPlan = [.. everyShed] };
         LoomFitResult fit = LoomFit.For(draft, new LoomLimits(5, 30, 2), new BranchAndBoundSearch(1));
         Assert.False(fit.Optimal);
-        Assert.Contains(fit.Reasons, r => r.Contains("not proved: the best found, and at least 8 are needed", StringComparison.Ordinal));
+        Assert.Contains(fit.Reasons, r => r.Contains("not proved: the best found, and at least 9 are needed", StringComparison.Ordinal));
         Assert.Equal(draft.Drawdown(), fit.Draft!.Drawdown());
     }
 

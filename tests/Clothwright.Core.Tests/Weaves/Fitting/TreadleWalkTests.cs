@@ -10,7 +10,7 @@ public class TreadleWalkTests
     public void A_straight_twill_is_walked_from_the_outside_in()
     {
         TreadleWalk walk = Lay(4, 1, 2, 3, 4);
-        Assert.Equal([1, 4, 2, 3], walk.Order);
+        Assert.Equal([1, 4, 2, 3], walk.Order.AsEnumerable());
         Assert.True(walk is { Left: 2, Alternating: 4, Steps: 4, Walks: true, Best: true });
     }
 

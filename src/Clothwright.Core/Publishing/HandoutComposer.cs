@@ -43,7 +43,7 @@ public static class HandoutComposer
 
         if (!plan.Warnings.IsEmpty)
         {
-            sections.Add(new HandoutSection("Before you begin", [.. plan.Warnings.Select(w => new ParagraphBlock(w.ToString()))]));
+            sections.Add(new HandoutSection("Before you begin", [.. plan.Warnings.Select(w => new ParagraphBlock(Words.Sentence(w.ToString())))]));
         }
     }
 

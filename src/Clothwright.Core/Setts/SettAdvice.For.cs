@@ -17,6 +17,7 @@ public sealed partial record SettAdvice
     {
         ArgumentNullException.ThrowIfNull(question);
         if (question.Problem() is { } problem) throw new InputProblemException(problem);
+        question = LayerSplit.Of(question);
         WeaveCounts counts = WeaveCounts.Of(question.Weave);
         if (counts.WarpTransitions == 0 || counts.WeftTransitions == 0)
         {

@@ -11,7 +11,7 @@ namespace Clothwright.Core.Setts;
 /// <summary>How close to set a warp and to beat a weft: limits by method, the sett for the purpose, and the reeds that give it.</summary>
 public sealed partial record SettAdvice
 {
-    /// <summary>The question.</summary>
+    /// <summary>The question, about one layer when the weave fell into several.</summary>
     public required SettQuestion Question { get; init; }
 
     /// <summary>Changes of face, thread by thread.</summary>

@@ -16,7 +16,7 @@ public sealed record SettQuestion
     /// <summary>Yarns of the weft.</summary>
     public required ThreadSystem Weft { get; init; }
 
-    /// <summary>The weave, in whole repeats; of a cloth in layers that of one layer.</summary>
+    /// <summary>The weave, in whole repeats; of a cloth in layers that of one layer. A weave that falls into equal layers is taken apart.</summary>
     public required Drawdown Weave { get; init; }
 
     /// <summary>What the cloth is for.</summary>

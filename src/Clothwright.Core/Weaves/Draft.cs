@@ -108,12 +108,25 @@ public sealed partial record Draft
     {
         for (ulong rest = lift; rest != 0; rest &= rest - 1)
         {
-            ReadOnlySpan<ulong> shaft = shafts.AsSpan(BitOperations.TrailingZeroCount(rest) * row.Length, row.Length);
-            for (int i = 0; i < row.Length; i++) row[i] |= shaft[i];
+            Join(row, shafts.AsSpan(BitOperations.TrailingZeroCount(rest) * row.Length, row.Length));
         }
 
         if (RisingShed) return;
         for (int i = 0; i < row.Length; i++) row[i] = ~row[i];
         row[^1] &= Weaves.Drawdown.LastMask(Ends);
+    }
+
+    private static void Join(Span<ulong> row, ReadOnlySpan<ulong> shaft)
+    {
+        int i = 0;
+        if (Vector.IsHardwareAccelerated)
+        {
+            for (; i + Vector<ulong>.Count <= row.Length; i += Vector<ulong>.Count)
+            {
+                (new Vector<ulong>(row[i..]) | new Vector<ulong>(shaft[i..])).CopyTo(row[i..]);
+            }
+        }
+
+        for (; i < row.Length; i++) row[i] |= shaft[i];
     }
 }

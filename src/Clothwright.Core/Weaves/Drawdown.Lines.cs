@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Numerics;
+using System.Runtime.Intrinsics;
 
 namespace Clothwright.Core.Weaves;
 
@@ -25,11 +26,29 @@ public sealed partial class Drawdown
         int perLine = WordsFor(Picks);
         var words = new ulong[perLine * Ends];
         Span<ulong> block = stackalloc ulong[64];
+        Span<Vector256<ulong>> four = stackalloc Vector256<ulong>[64];
         for (int pickBlock = 0; pickBlock < perLine; pickBlock++)
         {
             int firstPick = pickBlock * 64;
             int pickCount = Math.Min(64, Picks - firstPick);
-            for (int endBlock = 0; endBlock < WordsPerPick; endBlock++)
+            int endBlock = 0;
+            if (Vector256.IsHardwareAccelerated)
+            {
+                for (; endBlock + Vector256<ulong>.Count <= WordsPerPick; endBlock += Vector256<ulong>.Count)
+                {
+                    four.Clear();
+                    for (int i = 0, at = firstPick * WordsPerPick + endBlock; i < pickCount; i++, at += WordsPerPick) four[i] = Vector256.Create(_words.AsSpan(at, 4));
+                    BitBlock.Transpose(four);
+                    for (int part = 0; part < Vector256<ulong>.Count; part++)
+                    {
+                        int firstEnd = (endBlock + part) * 64;
+                        int endCount = Math.Min(64, Ends - firstEnd);
+                        for (int i = 0, at = firstEnd * perLine + pickBlock; i < endCount; i++, at += perLine) words[at] = four[i][part];
+                    }
+                }
+            }
+
+            for (; endBlock < WordsPerPick; endBlock++)
             {
                 block.Clear();
                 for (int i = 0, at = firstPick * WordsPerPick + endBlock; i < pickCount; i++, at += WordsPerPick) block[i] = _words[at];
@@ -90,12 +109,29 @@ public sealed partial class Drawdown
     /// <exception cref="ArgumentOutOfRangeException">There are no ends or no picks.</exception>
     public Drawdown Repeated(int ends, int picks) => Piece(0, ends, 0, picks);
 
-    // The picks named, in the order given.
+    // The picks named, rising; all of them are the drawdown itself.
     internal Drawdown Picked(ImmutableArray<int> picks)
     {
+        if (picks.Length == Picks && picks[^1] == Picks - 1 && picks[0] == 0) return this;
         var words = new ulong[picks.Length * WordsPerPick];
         for (int i = 0; i < picks.Length; i++) Row(picks[i]).CopyTo(words.AsSpan(i * WordsPerPick));
         return new Drawdown(Ends, picks.Length, words);
+    }
+
+    // The first ends only; all of them are the drawdown itself.
+    internal Drawdown Narrowed(int ends)
+    {
+        if (ends == Ends) return this;
+        int perPick = WordsFor(ends);
+        var words = new ulong[perPick * Picks];
+        ulong mask = LastMask(ends);
+        for (int pick = 0; pick < Picks; pick++)
+        {
+            Row(pick)[..perPick].CopyTo(words.AsSpan(pick * perPick));
+            words[pick * perPick + perPick - 1] &= mask;
+        }
+
+        return new Drawdown(ends, Picks, words);
     }
 
     // The ends named, each as a packed row over the picks.

@@ -13,7 +13,7 @@ public static class FewestDraft
     {
         ArgumentNullException.ThrowIfNull(cloth);
         LineClasses picks = LineClasses.OfPicks(cloth);
-        LineClasses ends = LineClasses.OfEnds(cloth, picks);
+        LineClasses ends = LineClasses.OfEnds(cloth);
         if (ends.Count > DraftLimits.Shafts) return TooMany("ends", "shafts", ends.Count, DraftLimits.Shafts);
         if (picks.Count > DraftLimits.Treadles) return TooMany("picks", "treadles", picks.Count, DraftLimits.Treadles);
         ImmutableArray<int> shaftOf = ThreadingOrder.Numbers(ends.ClassOf, ends.Count);

@@ -63,8 +63,10 @@ public sealed class LineClasses
 
     /// <summary>Sorts ends.</summary>
     /// <param name="cloth">The drawdown.</param>
-    public static LineClasses OfEnds(Drawdown cloth) => OfEnds(cloth, OfPicks(cloth));
-
-    // Ends that agree on one pick of each class agree on all, so only those picks are turned into columns.
-    internal static LineClasses OfEnds(Drawdown cloth, LineClasses picks) => OfPicks(cloth.Picked(picks.First).Transposed());
+    /// <remarks>Ends that agree on one pick of each class agree on all, so only those picks are turned into columns.</remarks>
+    public static LineClasses OfEnds(Drawdown cloth)
+    {
+        ArgumentNullException.ThrowIfNull(cloth);
+        return OfPicks(cloth.Picked(OfPicks(cloth).First).Transposed());
+    }
 }

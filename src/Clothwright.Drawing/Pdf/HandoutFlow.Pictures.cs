@@ -13,6 +13,8 @@ namespace Clothwright.Drawing.Pdf;
 /// <summary>Drafts, cloth and warp strip.</summary>
 internal sealed partial class HandoutFlow
 {
+    private const double OneMetres = 0.065;
+    private const double SeveralMetres = 0.036;
     private const float TickBand = 15;
     private const double MostCrossingsDrawn = 40_000;
     private static readonly double[] CellMillimetres = [3.2, 2.9, 2.6, 2.35];
@@ -45,7 +47,7 @@ internal sealed partial class HandoutFlow
         double across = (width - gap - 2 * TickBand) / 2 / pointsPerMetre;
         if (block.Cloth.Width is { } whole) across = Math.Min(across, whole.Metres);
         double most = MostCrossingsDrawn / (block.Cloth.EndSett.PerMetre * across) / block.Cloth.PickSett.PerMetre;
-        double along = Math.Min(0.065, most);
+        double along = Math.Min(_cloths > 1 ? SeveralMetres : OneMetres, most);
         var frame = new ClothFrame(Length.FromMetres(across), Length.FromMetres(along));
         Figure front = ClothPanel.Draw(block.Cloth, Face.Front, frame);
         Figure back = ClothPanel.Draw(block.Cloth, Face.Back, frame);
@@ -62,7 +64,7 @@ internal sealed partial class HandoutFlow
         AddPicture(strip.Height, (canvas, x, y) => FigureCanvas.Draw(canvas, strip, x, y), "", keepWithNext: true);
         _blockSpace = 8;
         AddTable(new TableBlock(
-            [new TableColumn(""), new TableColumn("Part, front to back"), new TableColumn("Use"), new TableColumn("Under tension", true), new TableColumn("", true)],
+            [new TableColumn(""), new TableColumn("Part, front to back"), new TableColumn("Use"), new TableColumn("Warp", true), new TableColumn("", true)],
             [.. block.Parts.Select((part, i) => new TableRow(
             [
                 WarpStrip.Letter(i),

@@ -66,7 +66,7 @@ internal sealed partial class HandoutFlow
 
     private void AddTable(TableBlock block)
     {
-        TextStyle style = PageStyles.Body;
+        TextStyle style = block.Columns.Length > 6 ? PageStyles.Dense : PageStyles.Body;
         float[] widths = TableWidths.Share(block, style, PageStyles.ColumnHead, width, ColumnGap, ChipSize + 5);
         int before = _items.Count;
         AddCells([.. block.Columns.Select(c => c.Heading)], block, widths, PageStyles.ColumnHead, null, Palette.Ink, null, _blockSpace);

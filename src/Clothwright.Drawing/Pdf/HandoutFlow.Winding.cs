@@ -37,7 +37,7 @@ internal sealed partial class HandoutFlow
         }
 
         AddTable(new TableBlock(
-            [new TableColumn("Yarn, in winding order"), new TableColumn("Ends", true), new TableColumn("End numbers", true), new TableColumn("Repeat")],
+            [new TableColumn("Yarn, in winding order"), new TableColumn("Ends", true), new TableColumn("End numbers", true), new TableColumn(rows.Any(r => r.Cells[3].Length > 0) ? "Repeat" : "")],
             rows.ToImmutable()));
     }
 

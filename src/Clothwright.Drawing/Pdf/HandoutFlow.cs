@@ -14,6 +14,7 @@ internal sealed partial class HandoutFlow(float width, float height)
     private readonly List<FlowItem> _items = [];
     private float _blockSpace;
     private int _steps;
+    private int _cloths;
 
     private float TextWidth => Math.Min(width, ReadingWidth);
 
@@ -39,6 +40,7 @@ internal sealed partial class HandoutFlow(float width, float height)
         AddLines(section.Heading, PageStyles.Heading, width, 20, keepTogether: true);
         if (section.StartsPage && _items.Count > first) _items[first] = _items[first] with { StartsPage = true };
         _blockSpace = 5;
+        _cloths = section.Blocks.OfType<ClothBlock>().Count();
         foreach (HandoutBlock block in section.Blocks)
         {
             AddBlock(block);

@@ -20,6 +20,8 @@ internal static class PageStyles
 
     public static TextStyle Note { get; } = new(FontFace.Italic, 8.4f, Palette.ThinInk) { LineHeight = 11.6f };
 
+    public static TextStyle Dense { get; } = new(FontFace.Text, 8.8f, Palette.Ink) { LineHeight = 12.6f };
+
     public static TextStyle Small { get; } = new(FontFace.Text, 8.2f, Palette.Ink) { LineHeight = 11.4f };
 
     public static TextStyle SmallStrong { get; } = new(FontFace.Strong, 8.2f, Palette.Ink) { LineHeight = 11.4f };

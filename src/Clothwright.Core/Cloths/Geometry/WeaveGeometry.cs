@@ -32,7 +32,7 @@ public readonly record struct WeaveGeometry(
     {
         double most = GreatestWarpHeight;
         double least = Sum - GreatestWeftHeight;
-        if (least > most) return Sum * most / (most + GreatestWeftHeight);
+        if (least > most) return most == 0 && least >= Sum ? share * Sum : Sum * most / (most + GreatestWeftHeight);
         return Math.Clamp(share * Sum, Math.Max(0, least), Math.Min(Sum, most));
     }
 

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Clothwright.Core.Cloths.Geometry;
 using Clothwright.Core.Plans;
 using Clothwright.Core.Plans.Briefs;
 using Clothwright.Core.Plans.Results;
@@ -13,8 +12,8 @@ namespace Clothwright.Core.Publishing.Composing;
 /// <summary>How the washed cloths of a plan look.</summary>
 internal static class ClothLooks
 {
-    // Width ÷ height of a thread in washed cloth as it is drawn: soft yarns settle to about twice as wide as high. Common practice, no source.
-    private const double Flattening = 2;
+    // The diameter reckoned with is that of yarn pressed in a close cloth; washed, it lies about half as wide again. Common practice, no source.
+    private const double WashedWidth = 1.5;
 
     /// <summary>Front and back of each cloth that differs from those before it.</summary>
     public static IEnumerable<HandoutBlock> Blocks(PlanResult plan)
@@ -51,7 +50,7 @@ internal static class ClothLooks
     private static ThreadLook Thread(Yarn yarn, int strands)
     {
         double diameter = YarnDiameter.Of(yarn).Value.Metres;
-        return new ThreadLook(yarn.Colour, Length.FromMetres(strands * ThreadSection.FromFlattening(diameter, Flattening).Width));
+        return new ThreadLook(yarn.Colour, Length.FromMetres(strands * diameter * WashedWidth));
     }
 
     private static string Key(Piece piece) =>

@@ -17,7 +17,7 @@ internal static class DraftText
     {
         var blocks = ImmutableArray.CreateBuilder<HandoutBlock>();
         PiecePlan first = plan.Pieces.FirstOrDefault(p => p.Piece.Weave is null) ?? plan.Pieces[0];
-        Draft repeat = plan.LoomDraft;
+        Draft repeat = OnLoom(plan);
         int picks = (int)Math.Clamp(first.Picks.Value.Count, repeat.Picks, MostPicks);
         Draft whole = Along(repeat, picks) with { Threading = threading.Ends };
         blocks.Add(new DraftBlock(whole, threading.Colours, WeftOrder.Colours(plan, first.Piece), Caption(plan, first)));
@@ -28,6 +28,21 @@ internal static class DraftText
         }
 
         return blocks.ToImmutable();
+    }
+
+    /// <summary>Whether the loom is worked by treadles tied to the draft's tie-up.</summary>
+    public static bool IsTreadled(PlanResult plan) => plan.LoomDraft.LiftPlan.IsEmpty && plan.LoomDraft.Treadles > 0 && plan.Loom.Treadles > 0;
+
+    // Levers and rigid heddles are lifted pick by pick: a lift plan instead of tie-up and treadling.
+    private static Draft OnLoom(PlanResult plan)
+    {
+        Draft draft = plan.LoomDraft;
+        return IsTreadled(plan) ? draft : draft with
+        {
+            TieUp = [],
+            Treadling = [],
+            LiftPlan = [.. Enumerable.Range(0, draft.Picks).Select(draft.Lift)],
+        };
     }
 
     // The picks of the repeat over and over.
@@ -42,7 +57,7 @@ internal static class DraftText
     {
         Draft draft = plan.LoomDraft;
         string way = draft.RisingShed ? "numbered shafts rise" : "numbered shafts sink";
-        string control = draft.LiftPlan.IsEmpty ? "Tie-up and treadling" : "Lift plan";
+        string control = IsTreadled(plan) ? "Tie-up and treadling" : "Lift plan";
         string name = draft.Name.Length == 0 ? "" : $"{Words.Sentence(draft.Name)}. ";
         return $"{name}The repeat is {Words.Of(draft.Ends, "end")} by {Words.Of(draft.Picks, "pick")}. Drawn as it stands at the loom: the first pick is at the bottom, end 1 at the left; "
             + $"beside each shaft its number and, in brackets, its heddles. {control}: {way}. A filled square is warp on top. Picks are those of {first.Piece.Name}.";

@@ -25,7 +25,7 @@ internal static class DressingSteps
         }
 
         yield return new HandoutStep("Tie on", "Tie the warp to the front in groups of about 2 cm (3/4 in). Go over the knots from the middle out until every group feels alike under the flat hand.");
-        if (plan.LoomDraft.LiftPlan.IsEmpty && plan.LoomDraft.Treadles > 0 && plan.Loom.Treadles > 0) yield return TieUp(plan.LoomDraft);
+        if (DraftText.IsTreadled(plan)) yield return TieUp(plan.LoomDraft);
     }
 
     private static HandoutStep Wind(PlanResult plan) => new(

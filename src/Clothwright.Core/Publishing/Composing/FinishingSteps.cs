@@ -36,11 +36,15 @@ internal static class FinishingSteps
     {
         Details =
         [
-            .. plan.Pieces.Select(p => $"{Words.Sentence(p.Piece.Name)}: expect to lose {Words.Metric(p.ShrinkageInLength)} of length and {Words.Metric(p.ShrinkageInWidth)} of width in the wash").Distinct(StringComparer.Ordinal),
+            .. plan.Pieces.Select(p => $"{Words.Sentence(p.Piece.Name)}: expect to lose {About(p.ShrinkageInLength.Value)} of the length and {About(p.ShrinkageInWidth.Value)} of the width in the wash").Distinct(StringComparer.Ordinal),
         ],
     };
 
+    private static string About(Ratio share) => share.Percent < 1
+        ? "less than 1 %"
+        : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"about {share.Percent:0} %");
+
     private static HandoutStep Join(Piece piece) => piece.Join == RingJoin.HalfTwist
-        ? new HandoutStep($"Join {piece.Name}", "Turn one end over by half a turn, then sew the ends together: the ring shows both faces.")
-        : new HandoutStep($"Join {piece.Name}", "Sew the ends together, face to face, into a plain ring.");
+        ? new HandoutStep($"Join: {piece.Name}", "Turn one end over by half a turn, then sew the ends together: the ring shows both faces.")
+        : new HandoutStep($"Join: {piece.Name}", "Sew the ends together, face to face, into a plain ring.");
 }

@@ -17,7 +17,6 @@ internal static class MaterialsText
             [
                 new TableColumn("Yarn"),
                 new TableColumn("Made of"),
-                new TableColumn("Fineness", true),
                 new TableColumn("Warp", true),
                 new TableColumn("Weft", true),
                 new TableColumn("Mass", true),
@@ -36,8 +35,7 @@ internal static class MaterialsText
     private static TableRow Row(YarnNeed need, HandoutOptions options) => new(
         [
             need.Yarn.Name,
-            Made(need.Yarn.Fibres),
-            Words.Metric(need.Yarn.LinearDensity),
+            $"{Made(need.Yarn.Fibres)}, {Words.Metric(need.Yarn.LinearDensity)}",
             Long(need.Warp.Value),
             Long(need.Weft.Value),
             Words.Metric(need.Mass),
@@ -54,17 +52,19 @@ internal static class MaterialsText
 
     private static string Packages(YarnNeed need, HandoutOptions options)
     {
+        PackageChoice choice = need.Packages;
         var parts = new List<string>();
-        if (!need.Open.IsEmpty) parts.Add($"open {Words.Spelled(need.Open.Length)} from the shelf");
-        if (need.Buy is { } buy && buy.Value.Count > 0 && need.Yarn.Offer is { } offer)
-        {
-            string form = offer.Form.ToString().ToLowerInvariant() + (buy.Value.Count == 1 ? "" : "s");
-            string price = need.Purchase is { } purchase && options.Currency.Length > 0 ? $", {Words.Metric(purchase)} {options.Currency}" : "";
-            parts.Add($"buy {Words.Spelled((int)buy.Value.Count)} {form} of {QuantityText.Format(QuantityKind.Mass, offer.NetMass.Kilograms, UnitStyle.Metric)}{price}");
-        }
-        else if (need.Buy is null)
+        if (!choice.FromShelf.IsEmpty) parts.Add($"open {Words.Spelled(choice.FromShelf.Length)} from the shelf");
+        if (choice.Missing > Mass.Zero)
         {
             parts.Add("the shelf does not suffice");
+        }
+        else if (choice.NewPackages.Value.Count > 0 && need.Yarn.Offer is { } offer)
+        {
+            int count = choice.NewPackages.Value.Count;
+            string form = offer.Form.ToString().ToLowerInvariant() + (count == 1 ? "" : "s");
+            string price = choice.Cost is { } cost && options.Currency.Length > 0 ? $", {Words.Metric(cost)} {options.Currency}" : "";
+            parts.Add($"buy {Words.Spelled(count)} {form} of {QuantityText.Format(QuantityKind.Mass, offer.NetMass.Kilograms, UnitStyle.Metric)}{price}");
         }
 
         return Words.Sentence(string.Join("; ", parts));

@@ -13,7 +13,7 @@ internal static class ToolsText
     public static TableBlock Of(PlanResult plan, FullThreading threading)
     {
         var rows = ImmutableArray.CreateBuilder<TableRow>();
-        rows.Add(new TableRow(["Loom", $"{plan.Loom.Name}: {Kind(plan)}; the warp stands {Words.Both(plan.ReedWidth)} wide"]));
+        rows.Add(new TableRow(["Loom", $"{Words.Sentence(plan.Loom.Name)}; {Kind(plan)} in use; the warp stands {Words.Both(plan.ReedWidth)} wide"]));
         rows.Add(new TableRow([plan.Reed is { Heddles: > 0 } ? "Rigid heddles" : "Reed", SleyWords.Tool(plan)]));
         if (plan.Loom.Kind != LoomKind.RigidHeddle)
         {
@@ -28,12 +28,8 @@ internal static class ToolsText
 
     private static string Kind(PlanResult plan)
     {
+        if (plan.Loom.Kind == LoomKind.RigidHeddle) return Words.Of(Math.Max(1, plan.Reed?.Heddles ?? 1), "heddle");
         string shafts = Words.Of(plan.LoomDraft.Shafts, "shaft");
-        return plan.Loom.Kind switch
-        {
-            LoomKind.RigidHeddle => "rigid heddle loom",
-            LoomKind.Table => $"table loom, {shafts}",
-            _ => $"floor loom, {shafts}" + (plan.LoomDraft.Treadles > 0 && plan.LoomDraft.LiftPlan.IsEmpty ? $", {Words.Of(plan.LoomDraft.Treadles, "treadle")}" : ""),
-        };
+        return DraftText.IsTreadled(plan) ? $"{shafts} and {Words.Of(plan.LoomDraft.Treadles, "treadle")}" : shafts;
     }
 }

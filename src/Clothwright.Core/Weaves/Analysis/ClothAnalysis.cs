@@ -25,9 +25,7 @@ public sealed class ClothAnalysis
         _shuttles = shuttles;
         Drawdown = cloth;
         Draft = draft;
-        Floats = ClothFloats.Of(_lines, ClothReading.Repeat);
-        Layers = ClothLayers.Of(_lines);
-        Counts = WeaveCounts.Of(_lines);
+        Outline = ClothOutline.Of(_lines);
         Joins = LayerJoins.Of(cloth, Layers, ClothSide.Left, shuttles);
         SelvedgeFromLeft = SelvedgeReport.Of(cloth, ClothSide.Left, shuttles);
         SelvedgeFromRight = SelvedgeReport.Of(cloth, ClothSide.Right, shuttles);
@@ -48,6 +46,9 @@ public sealed class ClothAnalysis
     /// <summary>The draft it came from; null if only the drawdown is known.</summary>
     public Draft? Draft { get; }
 
+    /// <summary>Floats, layers and changes of face together.</summary>
+    public ClothOutline Outline { get; }
+
     /// <summary>Ends.</summary>
     public int Ends => Drawdown.Ends;
 
@@ -55,16 +56,16 @@ public sealed class ClothAnalysis
     public int Picks => Drawdown.Picks;
 
     /// <summary>Floats, as an endless repeat.</summary>
-    public ClothFloats Floats { get; }
+    public ClothFloats Floats => Outline.Floats;
 
     /// <summary>Floats, as cut at the edges.</summary>
     public ClothFloats FloatsAsCut => _floatsAsCut.Value;
 
     /// <summary>Changes of face of each thread, mean floats and firmness.</summary>
-    public WeaveCounts Counts { get; }
+    public WeaveCounts Counts => Outline.Counts;
 
     /// <summary>Whether the cloth hangs together, and its layers.</summary>
-    public ClothLayers Layers { get; }
+    public ClothLayers Layers => Outline.Layers;
 
     /// <summary>How shuttles started from the left join the layers.</summary>
     public LayerJoins Joins { get; }

@@ -8,8 +8,9 @@ internal sealed class ClothLines
         Cloth = cloth;
         Picks = LineClasses.OfPicks(cloth);
         PickRows = cloth.Picked(Picks.First);
-        Ends = LineClasses.OfEnds(cloth, Picks);
-        EndRows = cloth.EndsAsRows(Ends.First);
+        Drawdown columns = PickRows.Transposed();
+        Ends = LineClasses.OfPicks(columns);
+        EndRows = ReferenceEquals(PickRows, cloth) ? columns.Picked(Ends.First) : cloth.EndsAsRows(Ends.First);
     }
 
     public Drawdown Cloth { get; }

@@ -15,6 +15,8 @@ internal sealed class FloatScan
     private readonly int _threads;
     private readonly ClothReading _reading;
     private readonly ulong[] _changes;
+    private readonly ulong[] _open;
+    private readonly ulong[] _ended;
     private readonly ValueTally _clear;
     private readonly ValueTally _set;
 
@@ -23,6 +25,8 @@ internal sealed class FloatScan
         _threads = threads;
         _reading = reading;
         _changes = new ulong[Drawdown.WordsFor(threads) + 1];
+        _open = new ulong[_changes.Length];
+        _ended = new ulong[_changes.Length];
         _clear = new ValueTally(threads);
         _set = new ValueTally(threads);
     }
@@ -31,13 +35,15 @@ internal sealed class FloatScan
     /// <param name="rows">One row for each class of lines.</param>
     /// <param name="classes">The classes.</param>
     /// <param name="reading">Whether a line runs round or stops at its edges.</param>
+    /// <param name="fits">How often a row fits into its line.</param>
     /// <param name="clearKind">What a run of 0 is.</param>
     /// <param name="setKind">What a run of 1 is.</param>
-    public static (FloatTally Clear, FloatTally Set) Of(Drawdown rows, LineClasses classes, ClothReading reading, FloatKind clearKind, FloatKind setKind)
+    public static (FloatTally Clear, FloatTally Set) Of(
+        Drawdown rows, LineClasses classes, ClothReading reading, int fits, FloatKind clearKind, FloatKind setKind)
     {
         var scan = new FloatScan(rows.Ends, reading);
         for (int row = 0; row < rows.Picks; row++) scan.Line(rows.Row(row), classes.First[row], classes.Times[row]);
-        return (scan._clear.Finish(clearKind), scan._set.Finish(setKind));
+        return (scan._clear.Finish(clearKind, fits), scan._set.Finish(setKind, fits));
     }
 
     private void Line(ReadOnlySpan<ulong> row, int line, int times)
@@ -48,27 +54,58 @@ internal sealed class FloatScan
             return;
         }
 
-        int words = row.Length;
-        for (int w = 0; w < words; w++)
-        {
-            ulong here = _changes[w];
-            if (w == words - 1) here &= Drawdown.LastMask(_threads);
-            ulong next = _changes[w + 1];
-            ulong open = here;
-            for (int length = 1; length <= Short && open != 0; length++)
-            {
-                ulong ended = open & ((_changes[w] >> length) | (next << (64 - length)));
-                if (ended == 0) continue;
-                open ^= ended;
-                _set.Add(ended & row[w], length, times, line, w);
-                _clear.Add(ended & ~row[w], length, times, line, w);
-            }
+        Span<ulong> open = _open.AsSpan(0, row.Length);
+        ReadOnlySpan<ulong> changes = _changes.AsSpan(0, row.Length);
+        ReadOnlySpan<ulong> next = _changes.AsSpan(1, row.Length);
+        changes.CopyTo(open);
+        open[^1] &= Drawdown.LastMask(_threads);
+        ulong left = ulong.MaxValue;
+        for (int length = 1; length <= Short && left != 0; length++) left = EndRuns(row, open, changes, next, length, times, line);
+        if (left != 0) MeasureLong(row, open, times, line);
+    }
 
-            for (; open != 0; open &= open - 1)
+    // Ends all runs of one length; what is left of the starts is still open.
+    private ulong EndRuns(
+        ReadOnlySpan<ulong> row, Span<ulong> open, ReadOnlySpan<ulong> changes, ReadOnlySpan<ulong> next, int length, int times, int line)
+    {
+        ulong left = 0;
+        int all = 0;
+        int set = 0;
+        Span<ulong> ended = _ended.AsSpan(0, row.Length);
+        for (int w = 0; w < row.Length; w++)
+        {
+            ulong end = open[w] & ((changes[w] >> length) | (next[w] << (64 - length)));
+            ulong still = open[w] ^ end;
+            open[w] = still;
+            left |= still;
+            ended[w] = end;
+            all += BitOperations.PopCount(end);
+            set += BitOperations.PopCount(end & row[w]);
+        }
+
+        if (set > 0 && _set.Add(length, (long)set * times)) _set.Place(length, line, FirstStart(row, 0));
+        if (all > set && _clear.Add(length, (long)(all - set) * times)) _clear.Place(length, line, FirstStart(row, ulong.MaxValue));
+        return left;
+    }
+
+    // The first start among the runs just ended, of 1s when flip is 0, of 0s when it is all bits.
+    private int FirstStart(ReadOnlySpan<ulong> row, ulong flip)
+    {
+        int w = 0;
+        while ((_ended[w] & (row[w] ^ flip)) == 0) w++;
+        return w * 64 + BitOperations.TrailingZeroCount(_ended[w] & (row[w] ^ flip));
+    }
+
+    private void MeasureLong(ReadOnlySpan<ulong> row, ReadOnlySpan<ulong> open, int times, int line)
+    {
+        for (int w = 0; w < open.Length; w++)
+        {
+            for (ulong rest = open[w]; rest != 0; rest &= rest - 1)
             {
-                int start = w * 64 + BitOperations.TrailingZeroCount(open);
-                bool set = ((row[w] >> (start & 63)) & 1) != 0;
-                (set ? _set : _clear).AddLong(EndOf(start) - start, times, line, start);
+                int start = w * 64 + BitOperations.TrailingZeroCount(rest);
+                ValueTally tally = ((row[w] >> (start & 63)) & 1) != 0 ? _set : _clear;
+                int length = EndOf(start) - start;
+                if (tally.Add(length, times)) tally.Place(length, line, start);
             }
         }
     }
@@ -140,18 +177,19 @@ internal sealed class FloatScan
         private int _line;
         private int _start;
 
-        public void Add(ulong starts, int length, int times, int line, int word)
-        {
-            if (starts == 0) return;
-            _times[length] += (long)BitOperations.PopCount(starts) * times;
-            if (length <= _longest) return;
-            Longest(length, line, word * 64 + BitOperations.TrailingZeroCount(starts));
-        }
-
-        public void AddLong(int length, int times, int line, int start)
+        /// <summary>Counts floats of a length; true when they are the longest so far.</summary>
+        public bool Add(int length, long times)
         {
             _times[length] += times;
-            if (length > _longest) Longest(length, line, start);
+            return length > _longest;
+        }
+
+        /// <summary>Notes where the longest so far begins.</summary>
+        public void Place(int length, int line, int start)
+        {
+            _longest = length;
+            _line = line;
+            _start = start;
         }
 
         public void AddEndless(int line, int times)
@@ -160,25 +198,18 @@ internal sealed class FloatScan
             _endlessLine = Math.Min(_endlessLine, line);
         }
 
-        public FloatTally Finish(FloatKind kind)
+        public FloatTally Finish(FloatKind kind, int fits)
         {
             var counts = ImmutableArray.CreateBuilder<FloatCount>();
             for (int length = 1; length < _times.Length; length++)
             {
-                if (_times[length] > 0) counts.Add(new FloatCount(length, _times[length]));
+                if (_times[length] > 0) counts.Add(new FloatCount(length, _times[length] * fits));
             }
 
-            ThreadFloat? longest = _endless > 0 ? new ThreadFloat(kind, _endlessLine, 0, threads, Endless: true)
+            ThreadFloat? longest = _endless > 0 ? new ThreadFloat(kind, _endlessLine, 0, threads * fits, Endless: true)
                 : _longest > 0 ? new ThreadFloat(kind, _line, _start, _longest, Endless: false)
                 : null;
             return new FloatTally(kind, counts.ToImmutable(), _endless, longest);
-        }
-
-        private void Longest(int length, int line, int start)
-        {
-            _longest = length;
-            _line = line;
-            _start = start;
         }
     }
 }

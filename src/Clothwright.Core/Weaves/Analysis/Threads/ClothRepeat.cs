@@ -14,8 +14,7 @@ public sealed record ClothRepeat(int Ends, int Picks, int RunningEnds, int Runni
     public static ClothRepeat Of(Drawdown cloth)
     {
         ArgumentNullException.ThrowIfNull(cloth);
-        LineClasses picks = LineClasses.OfPicks(cloth);
-        return Of(LineClasses.OfEnds(cloth, picks), picks);
+        return Of(LineClasses.OfEnds(cloth), LineClasses.OfPicks(cloth));
     }
 
     /// <summary>The repeat of a draft as it is threaded and treadled, which may be longer than that of its cloth.</summary>

@@ -1,4 +1,5 @@
 using Clothwright.Core.Weaves;
+using Clothwright.Core.Weaves.Analysis;
 using Clothwright.Core.Weaves.Analysis.Floats;
 using CsCheck;
 

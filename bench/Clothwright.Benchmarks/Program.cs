@@ -1,0 +1,11 @@
+using BenchmarkDotNet.Running;
+using Clothwright.Benchmarks.Weaves;
+
+// "quick" prints the medians of a short run; anything else goes to BenchmarkDotNet, for example: --filter '*'.
+if (args is ["quick", ..])
+{
+    Console.WriteLine(WeaveTimes.Table());
+    return;
+}
+
+BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

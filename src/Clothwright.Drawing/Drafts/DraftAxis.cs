@@ -7,8 +7,6 @@ namespace Clothwright.Drawing.Drafts;
 /// <param name="Brackets">The brackets.</param>
 internal sealed record DraftAxis(ImmutableArray<AxisSlot> Slots, ImmutableArray<AxisBracket> Brackets)
 {
-    private const int DrawnOfRepeat = 24;
-
     /// <summary>All threads of a row, none left out.</summary>
     /// <param name="count">How many.</param>
     public static DraftAxis Whole(int count) => new([.. Enumerable.Range(0, count).Select(i => new AxisSlot(i, false))], []);
@@ -17,13 +15,14 @@ internal sealed record DraftAxis(ImmutableArray<AxisSlot> Slots, ImmutableArray<
     /// <param name="count">Threads in the row.</param>
     /// <param name="same">Whether two 0-based threads are worked alike.</param>
     /// <param name="noun">What a thread is called, for example <c>ends</c>.</param>
-    public static DraftAxis Shortened(int count, Func<int, int, bool> same, string noun)
+    /// <param name="drawnOfRepeats">Threads up to which repeats are drawn again, so that the figure can be seen.</param>
+    public static DraftAxis Shortened(int count, Func<int, int, bool> same, string noun, int drawnOfRepeats)
     {
         var slots = ImmutableArray.CreateBuilder<AxisSlot>();
         var brackets = ImmutableArray.CreateBuilder<AxisBracket>();
         foreach (ThreadGroup group in ThreadRepeats.Find(count, same))
         {
-            int drawn = group.Times == 1 ? 1 : Math.Clamp(DrawnOfRepeat / group.Period, 1, group.Times);
+            int drawn = group.Times == 1 ? 1 : Math.Clamp(drawnOfRepeats / group.Period, 1, group.Times);
             if (group.Times > 1)
             {
                 string what = group.Period == 1 ? $"× {group.Times}" : $"{group.Period} {noun} × {group.Times}";

@@ -27,6 +27,15 @@ internal static class BenchDrafts
         LiftPlan = ByChance(Picks),
     };
 
+    /// <summary>As <see cref="Lifted"/>, but threaded by chance, so that nothing repeats in either direction.</summary>
+    public static Draft Scattered { get; } = Lifted with { Threading = [.. ThreadedByChance()] };
+
+    private static IEnumerable<ShaftSet> ThreadedByChance()
+    {
+        var random = new Random(20262);
+        for (int end = 0; end < Ends; end++) yield return ShaftSet.Of(random.Next(Shafts) + 1);
+    }
+
     private static ImmutableArray<ShaftSet> Straight(int threads) => [.. Enumerable.Range(0, threads).Select(t => ShaftSet.Of(t % Shafts + 1))];
 
     private static ImmutableArray<ShaftSet> ByChance(int count)

@@ -19,45 +19,51 @@ internal static class WeaveTimes
     public static string Table()
     {
         var text = new StringBuilder($"{BenchDrafts.Ends} ends × {BenchDrafts.Picks} picks, {BenchDrafts.Shafts} shafts, one thread, median of {Runs}\n\n");
-        text.Append("| question | treadled, ms | a lift each pick, ms | ns per crossing | × plain pass | bool[,], ms |\n|---|---|---|---|---|---|\n");
+        text.Append("| question | treadled, ms | a lift each pick, ms | threaded by chance too, ms | ns per crossing | × plain pass | bool[,], ms |\n|---|---|---|---|---|---|---|\n");
         Drawdown treadled = BenchDrafts.Treadled.Drawdown();
         Drawdown lifted = BenchDrafts.Lifted.Drawdown();
+        Drawdown scattered = BenchDrafts.Scattered.Drawdown();
         bool[,] table = PlainTables.Drawdown(BenchDrafts.Lifted);
         double pass = Median(() => Pass(lifted));
 
-        Row("plain pass over the packed rows", Median(() => Pass(treadled)), pass, null);
+        Row("plain pass over the packed rows", Median(() => Pass(treadled)), pass, Median(() => Pass(scattered)), null);
         Row(
             "drawdown",
             Median(() => BenchDrafts.Treadled.Drawdown()),
             Median(() => BenchDrafts.Lifted.Drawdown()),
+            Median(() => BenchDrafts.Scattered.Drawdown()),
             Median(() => PlainTables.Drawdown(BenchDrafts.Lifted), runs: 3));
         Row(
             "floats on both faces, all lengths",
             Median(() => ClothFloats.Of(treadled, ClothReading.Repeat)),
             Median(() => ClothFloats.Of(lifted, ClothReading.Repeat)),
+            Median(() => ClothFloats.Of(scattered, ClothReading.Repeat)),
             Median(() => PlainTables.LongestFloats(table), runs: 3));
         Row(
             "layers",
             Median(() => ClothLayers.Of(treadled)),
             Median(() => ClothLayers.Of(lifted)),
+            Median(() => ClothLayers.Of(scattered)),
             Median(() => PlainTables.HangsTogether(table), runs: 3));
         Row(
             "drawdown, floats and layers",
             Median(() => All(BenchDrafts.Treadled)),
             Median(() => All(BenchDrafts.Lifted)),
+            Median(() => All(BenchDrafts.Scattered)),
             Median(() => PlainAll(BenchDrafts.Lifted), runs: 3));
         Row(
             "everything a draft check reports",
             Median(() => ClothAnalysis.Of(BenchDrafts.Treadled)),
             Median(() => ClothAnalysis.Of(BenchDrafts.Lifted)),
+            Median(() => ClothAnalysis.Of(BenchDrafts.Scattered)),
             null);
         return text.ToString();
 
-        void Row(string question, double onTreadles, double byLifts, double? plain)
+        void Row(string question, double onTreadles, double byLifts, double byChance, double? plain)
         {
             double crossings = (double)BenchDrafts.Ends * BenchDrafts.Picks;
             string baseline = plain is { } p ? p.ToString("0", Plain) : "–";
-            text.Append(Plain, $"| {question} | {onTreadles:0.000} | {byLifts:0.000} | {byLifts * 1e6 / crossings:0.000} | {byLifts / pass:0.0} | {baseline} |\n");
+            text.Append(Plain, $"| {question} | {onTreadles:0.000} | {byLifts:0.000} | {byChance:0.000} | {byChance * 1e6 / crossings:0.000} | {byChance / pass:0.0} | {baseline} |\n");
         }
     }
 

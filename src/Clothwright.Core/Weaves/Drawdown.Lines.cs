@@ -118,6 +118,22 @@ public sealed partial class Drawdown
         return new Drawdown(Ends, picks.Length, words);
     }
 
+    // The first ends only; all of them are the drawdown itself.
+    internal Drawdown Narrowed(int ends)
+    {
+        if (ends == Ends) return this;
+        int perPick = WordsFor(ends);
+        var words = new ulong[perPick * Picks];
+        ulong mask = LastMask(ends);
+        for (int pick = 0; pick < Picks; pick++)
+        {
+            Row(pick)[..perPick].CopyTo(words.AsSpan(pick * perPick));
+            words[pick * perPick + perPick - 1] &= mask;
+        }
+
+        return new Drawdown(ends, Picks, words);
+    }
+
     // The ends named, each as a packed row over the picks.
     internal Drawdown EndsAsRows(ImmutableArray<int> ends)
     {

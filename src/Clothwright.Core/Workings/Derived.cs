@@ -70,16 +70,24 @@ public static class Derived
     /// <param name="label">What it is called.</param>
     /// <param name="rule">The rule.</param>
     /// <param name="inputs">The inputs, in the order in which <paramref name="compute"/> takes them.</param>
-    /// <param name="compute">The rule as a pure function of the inputs' base values, giving a base value; called several times.</param>
+    /// <param name="compute">The rule as a pure function of the inputs' base values, giving a base value; called several times with one array, which it does not change or keep.</param>
     public static Derived<T> From<T>(string label, Rule rule, IReadOnlyList<IDerived> inputs, Func<double[], double> compute)
         where T : struct, IQuantity<T>
     {
-        double[] values = [.. inputs.Select(i => i.Working.BaseValue)];
-        T value = T.FromBase(compute([.. values]));
+        var workings = ImmutableArray.CreateBuilder<Working>(inputs.Count);
+        var values = new double[inputs.Count];
+        for (int i = 0; i < values.Length; i++)
+        {
+            Working working = inputs[i].Working;
+            workings.Add(working);
+            values[i] = working.BaseValue;
+        }
+
+        T value = T.FromBase(compute(values));
         Spread spread = T.Kind == QuantityKind.Whole
             ? Spread.None
             : Spread.Combine(inputs.Select((input, i) => (Slope(compute, values, i, input.Working.Spread), input.Working.Spread)));
-        return new Derived<T>(value, new Working(label, T.Kind, value.BaseValue, rule, [.. inputs.Select(i => i.Working)], spread));
+        return new Derived<T>(value, new Working(label, T.Kind, value.BaseValue, rule, workings.MoveToImmutable(), spread));
     }
 
     /// <summary>Sum of numbers of one kind.</summary>
@@ -98,14 +106,17 @@ public static class Derived
         where T : struct, IQuantity<T> =>
         new(value, new Working(label, T.Kind, value.BaseValue, rule, [], spread));
 
+    // One input is moved up and down in place and put back.
     private static double Slope(Func<double[], double> compute, double[] values, int index, Spread spread)
     {
         if (spread.Shares.IsEmpty) return 0;
-        double step = Math.Max(Math.Abs(values[index]), spread.StandardDeviation) * RelativeStep;
-        double[] above = [.. values];
-        double[] below = [.. values];
-        above[index] += step;
-        below[index] -= step;
-        return (compute(above) - compute(below)) / (2 * step);
+        double middle = values[index];
+        double step = Math.Max(Math.Abs(middle), spread.StandardDeviation) * RelativeStep;
+        values[index] = middle + step;
+        double above = compute(values);
+        values[index] = middle - step;
+        double below = compute(values);
+        values[index] = middle;
+        return (above - below) / (2 * step);
     }
 }

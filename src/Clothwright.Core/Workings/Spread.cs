@@ -55,21 +55,35 @@ public sealed class Spread
     /// <param name="inputs">For each input how much the result moves per unit of it, and the input's spread.</param>
     public static Spread Combine(IEnumerable<(double Slope, Spread Spread)> inputs)
     {
-        var movements = new Dictionary<Cause, double>();
+        // A number hangs on a few dozen causes at most, so a short list searched from the front beats a dictionary.
+        var movements = new List<SpreadShare>();
         foreach ((double slope, Spread spread) in inputs)
         {
-            foreach (SpreadShare share in spread.Shares)
-            {
-                movements[share.Cause] = movements.GetValueOrDefault(share.Cause) + slope * share.Movement;
-            }
+            if (slope == 0) continue;
+            foreach (SpreadShare share in spread.Shares) Add(movements, share.Cause, slope * share.Movement);
         }
 
-        return movements.Count == 0
-            ? None
-            : new Spread([.. movements
-                .Where(m => m.Value != 0)
-                .Select(m => new SpreadShare(m.Key, m.Value))
-                .OrderByDescending(s => Math.Abs(s.Movement))
-                .ThenBy(s => s.Cause.Name, StringComparer.Ordinal)]);
+        movements.RemoveAll(m => m.Movement == 0);
+        if (movements.Count == 0) return None;
+        movements.Sort(LargestFirst);
+        return new Spread([.. movements]);
+    }
+
+    private static void Add(List<SpreadShare> movements, Cause cause, double movement)
+    {
+        for (int i = 0; i < movements.Count; i++)
+        {
+            if (!movements[i].Cause.Equals(cause)) continue;
+            movements[i] = new SpreadShare(cause, movements[i].Movement + movement);
+            return;
+        }
+
+        movements.Add(new SpreadShare(cause, movement));
+    }
+
+    private static int LargestFirst(SpreadShare left, SpreadShare right)
+    {
+        int bySize = Math.Abs(right.Movement).CompareTo(Math.Abs(left.Movement));
+        return bySize != 0 ? bySize : string.CompareOrdinal(left.Cause.Name, right.Cause.Name);
     }
 }

@@ -86,6 +86,14 @@ public class DrawdownTests
     }
 
     [Fact]
+    public void Text_beyond_any_cloth_is_refused_before_it_is_laid_out()
+    {
+        string text = new string('1', 20_001) + string.Concat(Enumerable.Repeat("/1", 20_001));
+
+        Assert.Contains("more crossings than can be worked with", Drawdown.Parse(text).Problem!.What, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Picks_of_unlike_width_are_refused_by_number()
     {
         InputProblem problem = Drawdown.Parse("1100/011/0011").Problem!;

@@ -9,7 +9,7 @@ public class FewestDraftTests
     [Fact]
     public void Every_cloth_up_to_four_by_four_needs_a_shaft_for_each_different_end_and_a_treadle_for_each_different_pick()
     {
-        foreach (Drawdown cloth in EveryCloth.UpTo(4, 4).Where((_, i) => i % 3 == 0)) AssertFewest(cloth);
+        foreach (Drawdown cloth in EveryCloth.UpTo(4, 4)) AssertFewest(cloth);
     }
 
     [Fact]
@@ -62,9 +62,11 @@ public class FewestDraftTests
     private static void AssertFewest(Drawdown cloth)
     {
         Draft fewest = FewestDraft.Of(cloth).Value;
-        var ends = new HashSet<string>(Enumerable.Range(0, cloth.Ends).Select(e => string.Concat(Enumerable.Range(0, cloth.Picks).Select(p => cloth[p, e] ? '1' : '0'))));
-        var picks = new HashSet<string>(Enumerable.Range(0, cloth.Picks).Select(cloth.RowText));
-        if (fewest.Shafts != ends.Count || fewest.Treadles != picks.Count) Assert.Fail($"{cloth}: {fewest.Shafts}/{fewest.Treadles}, not {ends.Count}/{picks.Count}");
+        int Ends(int end) => Enumerable.Range(0, cloth.Picks).Aggregate(0, (bits, pick) => bits * 2 + (cloth[pick, end] ? 1 : 0));
+        int Picks(int pick) => Enumerable.Range(0, cloth.Ends).Aggregate(0, (bits, end) => bits * 2 + (cloth[pick, end] ? 1 : 0));
+        int shafts = Enumerable.Range(0, cloth.Ends).Select(Ends).Distinct().Count();
+        int treadles = Enumerable.Range(0, cloth.Picks).Select(Picks).Distinct().Count();
+        if (fewest.Shafts != shafts || fewest.Treadles != treadles) Assert.Fail($"{cloth}: {fewest.Shafts}/{fewest.Treadles}, not {shafts}/{treadles}");
         if (!fewest.Drawdown().Equals(cloth)) Assert.Fail($"{cloth} is woven as {fewest.Drawdown()}");
     }
 }

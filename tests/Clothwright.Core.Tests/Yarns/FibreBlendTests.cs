@@ -56,6 +56,14 @@ public class FibreBlendTests
         });
 
     [Fact]
+    public void The_same_fibres_in_the_same_shares_are_the_same_blend()
+    {
+        Assert.Equal(FibreBlend.Parse("wool 80 %, silk 20 %").Value, FibreBlend.Parse("20 % silk-spun, 80 % worsted").Value);
+        Assert.Equal(FibreBlend.Parse("linen").Value.GetHashCode(), FibreBlend.Parse("flax 100 %").Value.GetHashCode());
+        Assert.NotEqual(FibreBlend.Parse("wool 80 %, silk 20 %").Value, FibreBlend.Parse("wool 70 %, silk 30 %").Value);
+    }
+
+    [Fact]
     public void Shares_sum_to_one_largest_first() =>
         AnyBlend.Sample(blend =>
         {

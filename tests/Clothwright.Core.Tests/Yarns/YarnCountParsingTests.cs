@@ -148,6 +148,10 @@ public class YarnCountParsingTests
     }
 
     [Fact]
+    public void The_working_carries_the_remark_on_an_unusual_order() =>
+        Assert.Contains("Read as 2 strands of 8", YarnSize.Parse("2/8", CountSystem.Cotton).Value.Working.Inputs[0].Rule.Formula, StringComparison.Ordinal);
+
+    [Fact]
     public void Linen_strays_further_from_its_count_than_cotton() =>
         Assert.True(
             YarnCount.Parse("16/2", CountSystem.Linen).Value.ToLinearDensity() is var linen

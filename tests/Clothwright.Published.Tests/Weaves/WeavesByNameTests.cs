@@ -1,3 +1,4 @@
+using Clothwright.Core.Weaves.Analysis;
 using Clothwright.Core.Weaves;
 using Clothwright.Core.Weaves.Analysis.Floats;
 using Clothwright.Core.Weaves.Analysis.Layers;

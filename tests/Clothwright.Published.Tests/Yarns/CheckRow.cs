@@ -27,6 +27,12 @@ public sealed partial class CheckRow(IReadOnlyDictionary<string, string> cells)
         ["yd_per_lb"] = CountSystem.YardsPerPound,
         ["yd_per_oz"] = CountSystem.YardsPerOunce,
         ["m_per_kg"] = CountSystem.MetresPerKilogram,
+        ["glass_cut"] = CountSystem.GlassCut,
+        ["old_denier"] = CountSystem.OldDenier,
+        ["gala_cut"] = CountSystem.GalashielsCut,
+        ["west_of_england"] = CountSystem.WestOfEngland,
+        ["yd_per_50g"] = CountSystem.YardsPer50Grams,
+        ["m_per_50g"] = CountSystem.MetresPer50Grams,
         ["m_per_100g"] = CountSystem.MetresPer100Grams,
     };
 

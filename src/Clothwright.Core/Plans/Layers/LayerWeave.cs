@@ -17,6 +17,12 @@ internal static class LayerWeave
         return Drawdown.From(whole.Ends, ground.Length, (pick, end) => whole[ground[pick], end]);
     }
 
+    /// <summary>The draft with a shuttle of its own for the pattern weft.</summary>
+    /// <param name="weave">The weave.</param>
+    public static Draft WithShuttles(Weave weave) => weave.HasPatternPicks
+        ? weave.Draft with { WeftOrder = ThreadOrder.Of([.. weave.PickRoles.Select(r => r == ThreadRole.Pattern ? 1 : 0)]) }
+        : weave.Draft with { WeftOrder = ThreadOrder.OneYarn };
+
     /// <summary>Pattern picks for each ground pick.</summary>
     /// <param name="weave">The weave.</param>
     public static double PatternPicksPerGroundPick(Weave weave)

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Clothwright.Core.Quantities;
 using Clothwright.Core.Workings;
 using Clothwright.Core.Yarns;
@@ -33,6 +34,15 @@ public sealed record YarnNeed
 
     /// <summary>Packages to open and to buy so that the yarn suffices in 95 of 100 cases.</summary>
     public required PackageChoice Packages { get; init; }
+
+    /// <summary>Packages on the shelf to open, in the order of use.</summary>
+    public ImmutableArray<YarnPackage> Open => [.. Packages.FromShelf.Select(u => u.Stock.Package)];
+
+    /// <summary>Whole packages to buy; null when the shelf does not suffice and it is not known how the yarn is sold.</summary>
+    public Derived<Whole>? Buy => Packages.Missing > Quantities.Mass.Zero ? null : Packages.NewPackages;
+
+    /// <summary>Price of the packages to buy; null if no price is known and some are needed.</summary>
+    public Derived<Money>? Purchase => Packages.Cost;
 
     /// <summary>Price of the yarn used; null if no price is known.</summary>
     public required Derived<Money>? Cost { get; init; }

@@ -34,6 +34,8 @@ internal sealed record SettChoice(SettAdvice Advice, Derived<Sett> Wanted, ReedF
         ImmutableArray<Reed> reeds = rigid ? [] : request.Bench.Reeds;
         ImmutableArray<RigidHeddle> heddles = rigid ? request.Bench.Heddles : [];
         if (request.ChosenReed is { } name) (reeds, heddles) = Named(name, reeds, heddles, loom);
+        HeddleUse use = HeddleUse.For(loom, request.Weave, layers);
+        if (rigid) heddles = use.Enough(heddles, loom, request.Weave);
         var advice = SettAdvice.For(new SettQuestion
         {
             Warp = warp,
@@ -44,13 +46,11 @@ internal sealed record SettChoice(SettAdvice Advice, Derived<Sett> Wanted, ReedF
             ToBeFulled = fulled,
             Reeds = reeds,
             Heddles = heddles,
-            HeddlesAtOnce = Math.Max(1, loom.RigidHeddles),
+            HeddlesAtOnce = use.Sharing,
         });
         Derived<Sett> wanted = request.ChosenSett is { } chosen ? Derived.Decision("ends per width, as decided", chosen) : advice.Ends;
-        ImmutableArray<ReedFit> fits = request.ChosenSett is null
-            ? advice.Reeds
-            : ReedFitting.Fits(wanted.Value * layers, reeds, heddles, Math.Max(1, loom.RigidHeddles));
-        ReedFit? reed = Best(fits);
+        ImmutableArray<ReedFit> fits = ReedFitting.Fits(wanted.Value * layers, reeds, heddles, use.Sharing);
+        ReedFit? reed = Best([.. fits.Where(f => f.Heddles == 0 || use.Allows(f))]);
         return new SettChoice(advice, wanted, reed, reed is null ? wanted : Given(reed, layers));
     }
 

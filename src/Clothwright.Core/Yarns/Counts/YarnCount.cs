@@ -85,7 +85,7 @@ public sealed partial record YarnCount
         double written = StatedResultant ?? Number;
         bool folds = Plies > 1 && Basis == CountBasis.Singles && StatedResultant is null;
         var inputs = ImmutableArray.CreateBuilder<IDerived>();
-        inputs.Add(Derived.Decision($"count, {definition.Sign}", Quantities.Number.FromValue(written)));
+        inputs.Add(Derived.Given($"count, {definition.Sign}", Quantities.Number.FromValue(written), Source.Decision, formula: Remark ?? "as written"));
         inputs.Add(CountTolerance.Of(this));
         if (folds) inputs.Add(Derived.Decision("strands", Whole.FromCount(Plies)));
         if (folds && takeUp is not null) inputs.Add(takeUp);

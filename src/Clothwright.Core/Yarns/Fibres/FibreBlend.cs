@@ -104,6 +104,14 @@ public sealed partial record FibreBlend(ImmutableArray<FibreShare> Shares)
         return IsPure ? regain(Shares[0].Fibre) : Weighted("regain", RegainRule, regain);
     }
 
+    /// <summary>Whether another blend has the same fibres in the same shares.</summary>
+    /// <param name="other">The other blend.</param>
+    public bool Equals(FibreBlend? other) => other is not null
+        && Shares.Select(s => (s.Fibre.Id, s.MassShare)).SequenceEqual(other.Shares.Select(s => (s.Fibre.Id, s.MassShare)));
+
+    /// <inheritdoc />
+    public override int GetHashCode() => Shares.Aggregate(0, (hash, s) => HashCode.Combine(hash, s.Fibre.Id, s.MassShare));
+
     /// <summary>The blend as a person writes it, for example <c>80 % wool, 20 % silk</c>; <see cref="Parse"/> reads it back.</summary>
     public override string ToString() => IsPure
         ? Shares[0].Fibre.Id

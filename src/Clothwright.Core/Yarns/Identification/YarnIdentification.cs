@@ -20,17 +20,6 @@ public static class YarnIdentification
     private const double FinestTex = 2;
     private const double ThickestTex = 4000;
 
-    // Hand wraps are about 0.7 of the diameters that geometrically fit, and hands differ by a sixth.
-    private const double HandWraps = 0.7;
-    private const double WrapsDeviation = 0.15;
-    private const double UnlistedWrapsDeviation = 0.3;
-    private const double UnlistedBulkDensity = 0.8;
-
-    // How often a hint speaks for a fibre that does not show it; a burn test misleads less often than a feel.
-    private const double BurnMisleads = 0.03;
-    private const double FeelMisleads = 0.15;
-    private const double PliesMiscounted = 0.03;
-
     private const double LeastShown = 0.01;
     private const int MostShown = 12;
 
@@ -51,9 +40,9 @@ public static class YarnIdentification
         List<(TradeCount Trade, Fibre Fibre, double Weight)> candidates =
         [
             .. TradeCounts.All.SelectMany(t => t.Fibres.Select((f, rank) =>
-                (t, f, (1 - UnlistedPrior) * t.Usual / usual * ShareOfRank(rank, t.Fibres.Length) * FitOfSize(t.Count, size.Value, relative) * FitOfWraps(clues, t.Count.Tex, f.BulkDensity.Value.GramsPerCubicCentimetre, WrapsDeviation) * FitOfSigns(clues, t.Count.Plies, f)))),
+                (t, f, (1 - UnlistedPrior) * t.Usual / usual * ShareOfRank(rank, t.Fibres.Length) * YarnFit.OfSize(t.Count, size.Value, relative) * YarnFit.OfWraps(clues, t.Count.Tex, f.BulkDensity.Value) * YarnFit.OfSigns(clues, t.Count.Plies, f)))),
         ];
-        double unlisted = UnlistedPrior / Math.Log(ThickestTex / FinestTex) * FitOfWraps(clues, size.Value.Tex, UnlistedBulkDensity, UnlistedWrapsDeviation) * UnlistedSigns(clues);
+        double unlisted = UnlistedPrior / Math.Log(ThickestTex / FinestTex) * YarnFit.OfUnlistedWraps(clues, size.Value.Tex) * YarnFit.OfUnlistedSigns(clues);
         double all = candidates.Sum(c => c.Weight) + unlisted;
         ImmutableArray<YarnReading> readings =
         [
@@ -95,53 +84,6 @@ public static class YarnIdentification
     // The fibres of a trade count stand most usual first: shares fall as 1, 1/2, 1/3 and so on.
     private static double ShareOfRank(int rank, int fibres) => 1.0 / (rank + 1) / Enumerable.Range(1, fibres).Sum(n => 1.0 / n);
 
-    private static double FitOfSize(YarnCount count, LinearDensity measured, double relative)
-    {
-        Derived<LinearDensity> sold = count.ToLinearDensity();
-        double tolerance = sold.StandardDeviation / sold.Value.Tex;
-        return Normal(Math.Log(measured.Tex / sold.Value.Tex), Math.Sqrt(relative * relative + tolerance * tolerance));
-    }
-
-    private static double FitOfWraps(YarnClues clues, double tex, double bulkDensity, double deviation)
-    {
-        if (clues.Wraps is not { } wraps) return 1;
-        double diameterMillimetres = Math.Sqrt(4 * tex / (1000 * Math.PI * bulkDensity));
-        double expectedPerInch = HandWraps * Length.MetresPerInch * 1000 / diameterMillimetres;
-        return Normal(Math.Log(wraps.PerInch / expectedPerInch), deviation);
-    }
-
-    private static double FitOfSigns(YarnClues clues, int plies, Fibre fibre)
-    {
-        double fit = 1;
-        if (clues.Plies is { } seen) fit *= seen == plies ? 1 - PliesMiscounted : PliesMiscounted;
-        if (clues.Burns is { } burns) fit *= BurnsSo(burns, fibre.Family) ? 1 - BurnMisleads : BurnMisleads;
-        if (clues.Feels is { } feels) fit *= FeelsSo(feels, fibre.Family) ? 1 - FeelMisleads : FeelMisleads;
-        return fit;
-    }
-
-    // Of an unlisted yarn nothing is known, so each sign fits it as often as not.
-    private static double UnlistedSigns(YarnClues clues) =>
-        (clues.Plies is null ? 1 : 0.5) * (clues.Burns is null ? 1 : 0.5) * (clues.Feels is null ? 1 : 0.5);
-
-    private static bool BurnsSo(BurnHint hint, FibreFamily family) => hint switch
-    {
-        BurnHint.BurntHair => family is FibreFamily.Wool or FibreFamily.Silk,
-        BurnHint.BurntPaper => family is FibreFamily.Cotton or FibreFamily.Bast or FibreFamily.Regenerated,
-        BurnHint.HardBead => family is FibreFamily.Synthetic or FibreFamily.Film,
-        _ => family is FibreFamily.Acetate,
-    };
-
-    private static bool FeelsSo(FeelHint hint, FibreFamily family) => hint switch
-    {
-        FeelHint.Springy => family is FibreFamily.Wool,
-        FeelHint.Silky => family is FibreFamily.Silk,
-        FeelHint.SoftDull => family is FibreFamily.Cotton,
-        FeelHint.Crisp => family is FibreFamily.Bast,
-        FeelHint.Drapy => family is FibreFamily.Regenerated or FibreFamily.Acetate,
-        FeelHint.Plastic => family is FibreFamily.Synthetic,
-        _ => family is FibreFamily.Film,
-    };
-
     private static YarnReading Reading(YarnCount count, Fibre fibre, double chance, LinearDensity measured)
     {
         double deviation = measured.Tex / count.Tex - 1;
@@ -167,7 +109,4 @@ public static class YarnIdentification
         if (clues.Wraps is null) tests.Add("Wrap it around a ruler, touching but not pressed, over an inch or 2 cm, and count.");
         return tests.ToImmutable();
     }
-
-    // Density of a normal distribution about 0.
-    private static double Normal(double x, double deviation) => Math.Exp(-x * x / (2 * deviation * deviation)) / (deviation * Math.Sqrt(2 * Math.PI));
 }

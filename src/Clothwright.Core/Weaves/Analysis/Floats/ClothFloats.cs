@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Clothwright.Core.Weaves.Analysis.Threads;
 
 namespace Clothwright.Core.Weaves.Analysis.Floats;
 
@@ -36,8 +37,15 @@ public sealed record ClothFloats(ClothReading Reading, FloatTally WarpFace, Floa
 
     internal static ClothFloats Of(ClothLines lines, ClothReading reading)
     {
-        (FloatTally warpBack, FloatTally warpFace) = FloatScan.Of(lines.EndRows, lines.Ends, reading, FloatKind.WarpBack, FloatKind.WarpFace);
-        (FloatTally weftFace, FloatTally weftBack) = FloatScan.Of(lines.PickRows, lines.Picks, reading, FloatKind.WeftFace, FloatKind.WeftBack);
+        // Round the repeat, a line is its own repeat so many times over: the shortest is measured and counted as often as it fits in.
+        Drawdown cloth = lines.Cloth;
+        bool round = reading == ClothReading.Repeat;
+        int picks = round ? RepeatLength.Whole(lines.Picks.ClassOf.AsSpan()) : cloth.Picks;
+        int ends = round ? RepeatLength.Whole(lines.Ends.ClassOf.AsSpan()) : cloth.Ends;
+        (FloatTally warpBack, FloatTally warpFace) = FloatScan.Of(
+            lines.EndRows.Narrowed(picks), lines.Ends, reading, cloth.Picks / picks, FloatKind.WarpBack, FloatKind.WarpFace);
+        (FloatTally weftFace, FloatTally weftBack) = FloatScan.Of(
+            lines.PickRows.Narrowed(ends), lines.Picks, reading, cloth.Ends / ends, FloatKind.WeftFace, FloatKind.WeftBack);
         return new ClothFloats(reading, warpFace, warpBack, weftFace, weftBack);
     }
 }

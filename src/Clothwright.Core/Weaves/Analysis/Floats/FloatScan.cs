@@ -35,13 +35,15 @@ internal sealed class FloatScan
     /// <param name="rows">One row for each class of lines.</param>
     /// <param name="classes">The classes.</param>
     /// <param name="reading">Whether a line runs round or stops at its edges.</param>
+    /// <param name="fits">How often a row fits into its line.</param>
     /// <param name="clearKind">What a run of 0 is.</param>
     /// <param name="setKind">What a run of 1 is.</param>
-    public static (FloatTally Clear, FloatTally Set) Of(Drawdown rows, LineClasses classes, ClothReading reading, FloatKind clearKind, FloatKind setKind)
+    public static (FloatTally Clear, FloatTally Set) Of(
+        Drawdown rows, LineClasses classes, ClothReading reading, int fits, FloatKind clearKind, FloatKind setKind)
     {
         var scan = new FloatScan(rows.Ends, reading);
         for (int row = 0; row < rows.Picks; row++) scan.Line(rows.Row(row), classes.First[row], classes.Times[row]);
-        return (scan._clear.Finish(clearKind), scan._set.Finish(setKind));
+        return (scan._clear.Finish(clearKind, fits), scan._set.Finish(setKind, fits));
     }
 
     private void Line(ReadOnlySpan<ulong> row, int line, int times)
@@ -196,15 +198,15 @@ internal sealed class FloatScan
             _endlessLine = Math.Min(_endlessLine, line);
         }
 
-        public FloatTally Finish(FloatKind kind)
+        public FloatTally Finish(FloatKind kind, int fits)
         {
             var counts = ImmutableArray.CreateBuilder<FloatCount>();
             for (int length = 1; length < _times.Length; length++)
             {
-                if (_times[length] > 0) counts.Add(new FloatCount(length, _times[length]));
+                if (_times[length] > 0) counts.Add(new FloatCount(length, _times[length] * fits));
             }
 
-            ThreadFloat? longest = _endless > 0 ? new ThreadFloat(kind, _endlessLine, 0, threads, Endless: true)
+            ThreadFloat? longest = _endless > 0 ? new ThreadFloat(kind, _endlessLine, 0, threads * fits, Endless: true)
                 : _longest > 0 ? new ThreadFloat(kind, _line, _start, _longest, Endless: false)
                 : null;
             return new FloatTally(kind, counts.ToImmutable(), _endless, longest);

@@ -92,6 +92,17 @@ public class SelvedgeReportTests
         Assert.Equal(8, advice.Options.Length);
     }
 
+    [Theory]
+    [InlineData(EdgeChange.None, 4, "")]
+    [InlineData(EdgeChange.DropFirst, 3, "leave out the first end")]
+    [InlineData(EdgeChange.DropLast, 3, "leave out the last end")]
+    [InlineData(EdgeChange.AddLast, 5, "add one end at the right")]
+    public void Each_change_of_one_end_has_its_words(EdgeChange change, int ends, string text)
+    {
+        Assert.Equal(ends, EdgeChanges.Changed(Twill, change).Ends);
+        Assert.Equal(text, EdgeChanges.Text(change));
+    }
+
     [Fact]
     public void The_only_end_stays() =>
         Assert.Equal(Clothes.Of("1/0"), EdgeChanges.Changed(Clothes.Of("1/0"), EdgeChange.DropFirst));

@@ -1,80 +1,93 @@
+using System.Numerics;
 using Clothwright.Core.Weaves;
 
 namespace Clothwright.Core.Tests.Weaves.Analysis.Layers;
 
-/// <summary>The second way to find layers: by searching which thread lies on which, without sums.</summary>
+/// <summary>The second way to find layers: by searching which thread lies on which, without sums. At most 64 threads, ends first, one bit each.</summary>
 internal static class LiftingSearch
 {
     /// <summary>
-    /// The pieces of a cloth from top to bottom; strands are numbered ends first, then picks. A piece is a set of strands each of which
-    /// lies, directly or through others, on every other of the set.
+    /// The pieces of a cloth from top to bottom. A piece is a set of threads each of which lies, directly or through others, on every
+    /// other of the set; found by searching downwards from every thread.
     /// </summary>
-    public static List<SortedSet<int>> Pieces(Drawdown cloth)
+    public static List<ulong> Pieces(Drawdown cloth)
     {
-        int strands = cloth.Ends + cloth.Picks;
-        ulong[][] below = [.. Enumerable.Range(0, strands).Select(s => Reach(cloth, s))];
-        var pieces = new List<SortedSet<int>>();
-        for (int strand = 0; strand < strands; strand++)
+        ulong[] on = LiesOn(cloth);
+        ulong[] below = [.. on.Select((_, thread) => Search(on, thread))];
+        var pieces = new List<ulong>();
+        ulong placed = 0;
+        for (int thread = 0; thread < on.Length; thread++)
         {
-            if (pieces.Any(p => p.Contains(strand))) continue;
-            pieces.Add([.. Enumerable.Range(0, strands).Where(other => other == strand || (Has(below[strand], other) && Has(below[other], strand)))]);
+            if (Has(placed, thread)) continue;
+            ulong piece = 1UL << thread;
+            for (int other = 0; other < on.Length; other++)
+            {
+                if (Has(below[thread], other) && Has(below[other], thread)) piece |= 1UL << other;
+            }
+
+            pieces.Add(piece);
+            placed |= piece;
         }
 
-        // A piece above another reaches it and is not reached by it, so it reaches more strands.
-        return [.. pieces.OrderByDescending(p => Enumerable.Range(0, strands).Count(other => Has(below[p.Min], other)))];
+        // A piece above another reaches it and is not reached by it, so it reaches more threads.
+        return [.. pieces.OrderByDescending(p => BitOperations.PopCount(below[BitOperations.TrailingZeroCount(p)]))];
     }
 
-    /// <summary>Whether no set of strands but all or none can be lifted off, by trying every set.</summary>
+    /// <summary>Whether no set of threads but all or none can be lifted off, by trying every set.</summary>
     public static bool HangsByEverySet(Drawdown cloth)
     {
-        int strands = cloth.Ends + cloth.Picks;
-        for (int set = 1; set < (1 << strands) - 1; set++)
+        ulong[] on = LiesOn(cloth);
+        ulong ends = (1UL << cloth.Ends) - 1;
+        ulong all = (1UL << on.Length) - 1;
+        for (ulong set = 1; set < all; set++)
         {
-            if (CanBeLifted(cloth, set)) return false;
+            if (CanBeLifted(on, set, ends, all)) return false;
         }
 
         return true;
     }
 
-    private static bool CanBeLifted(Drawdown cloth, int set)
+    // Every thread of the set lies on every thread it crosses outside the set.
+    private static bool CanBeLifted(ulong[] on, ulong set, ulong ends, ulong all)
     {
-        for (int pick = 0; pick < cloth.Picks; pick++)
+        for (int thread = 0; thread < on.Length; thread++)
         {
-            bool pickIn = ((set >> (cloth.Ends + pick)) & 1) != 0;
-            for (int end = 0; end < cloth.Ends; end++)
-            {
-                bool endIn = ((set >> end) & 1) != 0;
-                if (pickIn != endIn && cloth[pick, end] != endIn) return false;
-            }
+            if (!Has(set, thread)) continue;
+            ulong crossed = Has(ends, thread) ? all & ~ends : ends;
+            if ((crossed & ~set & ~on[thread]) != 0) return false;
         }
 
         return true;
     }
 
-    private static ulong[] Reach(Drawdown cloth, int start)
+    private static ulong Search(ulong[] on, int start)
     {
-        int strands = cloth.Ends + cloth.Picks;
-        var reached = new ulong[(strands + 63) / 64];
-        var queue = new Queue<int>([start]);
-        while (queue.TryDequeue(out int strand))
+        ulong reached = on[start];
+        ulong searched = 0;
+        while ((reached & ~searched) != 0)
         {
-            for (int other = 0; other < strands; other++)
-            {
-                if (!LiesOn(cloth, strand, other) || Has(reached, other)) continue;
-                reached[other >> 6] |= 1UL << (other & 63);
-                queue.Enqueue(other);
-            }
+            int thread = BitOperations.TrailingZeroCount(reached & ~searched);
+            searched |= 1UL << thread;
+            reached |= on[thread];
         }
 
         return reached;
     }
 
-    private static bool LiesOn(Drawdown cloth, int upper, int lower) => (upper < cloth.Ends, lower < cloth.Ends) switch
+    private static ulong[] LiesOn(Drawdown cloth)
     {
-        (true, false) => cloth[lower - cloth.Ends, upper],
-        (false, true) => !cloth[upper - cloth.Ends, lower],
-        _ => false,
-    };
+        var on = new ulong[cloth.Ends + cloth.Picks];
+        for (int pick = 0; pick < cloth.Picks; pick++)
+        {
+            for (int end = 0; end < cloth.Ends; end++)
+            {
+                if (cloth[pick, end]) on[end] |= 1UL << (cloth.Ends + pick);
+                else on[cloth.Ends + pick] |= 1UL << end;
+            }
+        }
 
-    private static bool Has(ulong[] set, int member) => ((set[member >> 6] >> (member & 63)) & 1) != 0;
+        return on;
+    }
+
+    private static bool Has(ulong set, int member) => ((set >> member) & 1) != 0;
 }

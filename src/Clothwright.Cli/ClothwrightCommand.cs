@@ -34,6 +34,7 @@ public static class ClothwrightCommand
         {
             new DraftMakeCommand(), new DraftCheckCommand(), new DraftFitCommand(), new DraftConvertCommand(),
         },
+        new PlanCommand(),
         new Command("colour", "Colours of threads.") { new ColourDifferenceCommand(), new ColourMixCommand() },
     };
 

@@ -13,7 +13,12 @@ internal static class DraftFile
     /// <summary>Reads a draft from a file; of a picture or grid of the cloth, the draft with the fewest shafts and treadles.</summary>
     /// <param name="path">Path as typed.</param>
     /// <exception cref="InputProblemException">The file holds no draft.</exception>
-    public static DraftFileReading Read(string path) => DraftFiles.Read(InputFile.Read(path), Path.GetFileName(path)).Value;
+    public static DraftFileReading Read(string path)
+    {
+        byte[] bytes = InputFile.Read(path);
+        string name = Path.GetFileName(path);
+        return DraftFiles.FormOf(bytes) == DraftFileForm.Picture ? PictureDraft.Read(bytes, name) : DraftFiles.Read(bytes, name).Value;
+    }
 
     /// <summary>A draft as the bytes of a file.</summary>
     /// <param name="woven">The draft.</param>

@@ -129,6 +129,6 @@ internal sealed class SettCommand : ReportCommand
             ["warnings"] = new JsonArray([.. r.Warnings.Select(w => (JsonNode)w)]),
         })]),
         ["notes"] = new JsonArray([.. advice.Notes.Select(n => (JsonNode)n)]),
-        ["working"] = WorkingText.Json(advice.Ends.Working),
+        ["working"] = WorkingJson.Of(advice.Ends.Working),
     };
 }

@@ -75,7 +75,7 @@ internal sealed class YarnConvertCommand : ReportCommand
             ["yardsPerPound"] = size.YardsPerPound,
             ["resultantCounts"] = new JsonObject(CountSystems.All.Select(s => KeyValuePair.Create<string, JsonNode?>(s.Name, s.NumberOf(size)))),
             ["otherReadings"] = new JsonArray([.. others.Select(Reading)]),
-            ["working"] = WorkingText.Json(yarn.Working),
+            ["working"] = WorkingJson.Of(yarn.Working),
         };
     }
 

@@ -40,7 +40,9 @@ internal static class PlanJson
         };
         if (withWorkings)
         {
-            json["figures"] = new JsonObject(plan.Figures.All.Select(f => KeyValuePair.Create<string, JsonNode?>(f.Name, WorkingText.Json(f.Value.Working))));
+            var workings = new WorkingJson();
+            json["figures"] = new JsonObject(plan.Figures.All.Select(f => KeyValuePair.Create<string, JsonNode?>(f.Name, workings.Place(f.Value.Working))));
+            json["workings"] = workings.List;
         }
 
         return json;
@@ -64,11 +66,11 @@ internal static class PlanJson
         ["metres"] = need.Total.Value.Metres,
         ["grams"] = need.Mass.Value.Grams,
         ["gramsUpper95"] = need.Mass.Upper95.Grams,
-        ["packages"] = need.Open.Length + (need.Buy?.Value.Count ?? 0),
-        ["packagesToOpen"] = need.Open.Length,
-        ["packagesToBuy"] = need.Buy?.Value.Count,
+        ["packages"] = need.Packages.Packages,
+        ["packagesToOpen"] = need.Packages.FromShelf.Length,
+        ["packagesToBuy"] = need.Packages.NewPackages.Value.Count,
         ["cost"] = need.Cost?.Value.Amount,
-        ["purchase"] = need.Purchase?.Value.Amount,
+        ["purchase"] = need.Packages.Cost?.Value.Amount,
     };
 
     private static JsonObject Piece(PiecePlan piece) => new()

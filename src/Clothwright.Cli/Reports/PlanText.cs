@@ -31,7 +31,7 @@ internal static class PlanText
 
         foreach (YarnNeed need in plan.Yarns)
         {
-            text.AppendLine($"{need.Yarn.Name}: {F(need.Total)} ({F(need.Warp)} warp, {F(need.Weft)} weft), {F(need.Mass)}, at most {QuantityText.Format(QuantityKind.Mass, need.Mass.Working.Upper95, style)}{Packages(need)}");
+            text.AppendLine($"{need.Yarn.Name}: {F(need.Total)} ({Uses(need, style)}), {F(need.Mass)}, at most {QuantityText.Format(QuantityKind.Mass, need.Mass.Working.Upper95, style)}{Packages(need)}");
         }
 
         text.AppendLine();
@@ -57,10 +57,17 @@ internal static class PlanText
         _ => $"{fit.Name} reed, {fit.Sley}",
     };
 
-    private static string Packages(YarnNeed need) => (need.Open.Length, need.Buy?.Value.Count) switch
+    private static string Uses(YarnNeed need, UnitStyle style) => (need.Warp.Value.Metres > 0, need.Weft.Value.Metres > 0) switch
     {
-        (0, null or 0) => "",
-        (var open, null or 0) => $"; open {open}",
+        (true, false) => "warp",
+        (false, _) => "weft",
+        _ => $"{need.Warp.Working.Format(style)} warp, {need.Weft.Working.Format(style)} weft",
+    };
+
+    private static string Packages(YarnNeed need) => (need.Packages.FromShelf.Length, need.Packages.NewPackages.Value.Count) switch
+    {
+        (0, 0) => "",
+        (var open, 0) => $"; open {open}",
         (0, var buy) => $"; buy {buy}",
         (var open, var buy) => $"; open {open} and buy {buy}",
     };

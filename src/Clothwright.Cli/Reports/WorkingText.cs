@@ -1,5 +1,4 @@
 using System.Text;
-using System.Text.Json.Nodes;
 using Clothwright.Core.Quantities;
 using Clothwright.Core.Workings;
 
@@ -18,26 +17,10 @@ internal static class WorkingText
         return text.ToString().TrimEnd();
     }
 
-    /// <summary>The same for a program; values in base units, the unit named by <c>measures</c>.</summary>
-    public static JsonObject Json(Working working) => new()
-    {
-        ["label"] = working.Label,
-        ["measures"] = working.Kind.ToString(),
-        ["value"] = working.BaseValue,
-        ["standardDeviation"] = working.Spread.StandardDeviation,
-        ["upper95"] = working.Upper95,
-        ["rule"] = working.Rule.Name,
-        ["formula"] = working.Rule.Formula,
-        ["source"] = working.Rule.Source.Name,
-        ["sourceKind"] = working.Rule.Source.Kind.ToString(),
-        ["causes"] = new JsonArray([.. working.Spread.Shares.Select(s => new JsonObject { ["cause"] = s.Cause.Name, ["movement"] = s.Movement, ["source"] = s.Cause.Source.Name })]),
-        ["inputs"] = new JsonArray([.. working.Inputs.Select(Json)]),
-    };
-
-    private static void Append(StringBuilder text, Working working, UnitStyle style, int depth, HashSet<Working> seen)
+    private static void Append(StringBuilder text, Working working, UnitStyle style, int depth, HashSet<(string Label, double Value, Rule Rule)> seen)
     {
         string indent = new(' ', depth * 3);
-        bool known = !seen.Add(working);
+        bool known = !seen.Add((working.Label, working.BaseValue, working.Rule));
         text.Append(indent).Append(working.Label).Append(" = ").Append(working.Format(style));
         if (working.Spread.StandardDeviation > 0)
         {

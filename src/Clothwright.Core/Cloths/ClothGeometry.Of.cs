@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Clothwright.Core.Cloths.Geometry;
-using Clothwright.Core.Cloths.Hand;
 using Clothwright.Core.Quantities;
 using Clothwright.Core.Setts.Limits;
 using Clothwright.Core.Weaves.Analysis;
@@ -39,7 +38,7 @@ public sealed partial record ClothGeometry
         Derived<Ratio> weftCrimp = Crimp("weft crimp", counts.MeanEndFloat, c => c.Cloth.WeftCrimp(c.Cloth.Sum - c.Height));
         Derived<Ratio> warpCover = Cover1("warp cover", warp, question.Ends, question.WarpFlattening.Value);
         Derived<Ratio> weftCover = Cover1("weft cover", weft, question.Picks, question.WeftFlattening.Value);
-        var geometry = new ClothGeometry
+        return new ClothGeometry
         {
             Question = question,
             Counts = counts,
@@ -50,7 +49,6 @@ public sealed partial record ClothGeometry
             WeftCrimp = weftCrimp,
             WarpTakeUp = question.LearnedWarpTakeUp?.NextPiece ?? TakeUp("warp take-up", warpCrimp),
             WeftTakeUp = question.LearnedWeftTakeUp?.NextPiece ?? TakeUp("weft take-up", weftCrimp),
-            WarpTakeUpByTaylor = TaylorTakeUp.Of(question.Picks, question.Weft.MeanLinearDensity(), counts.MeanPickFloat),
             Thickness = Derived.From<Length>(
                 "thickness",
                 new Rule("cloth thickness", "larger of warp diameter + its crimp height and weft diameter + its crimp height", Source.FromMemoryOf("Peirce 1937")),
@@ -68,9 +66,7 @@ public sealed partial record ClothGeometry
             IsJammed = cloth.IsJammed,
             CrimpPerEnd = PerThread(counts.TransitionsPerEnd, counts.Picks, m => (cloth with { PickFloat = m }).WarpCrimp(height)),
             CrimpPerPick = PerThread(counts.TransitionsPerPick, counts.Ends, m => (cloth with { EndFloat = m }).WeftCrimp(cloth.Sum - height)),
-            Hand = ClothHand.None,
         };
-        return geometry with { Hand = ClothHand.Of(geometry) };
 
         Derived<Ratio> Crimp(string label, double meanFloat, Func<(WeaveGeometry Cloth, double Height), double> crimp) => Derived.From<Ratio>(
             label,

@@ -37,7 +37,7 @@ public sealed partial record ClothGeometry
     public required Derived<Ratio> WeftTakeUp { get; init; }
 
     /// <summary>Warp take-up by Taylor's rule of the cotton mills, to compare.</summary>
-    public required Derived<Ratio> WarpTakeUpByTaylor { get; init; }
+    public Derived<Ratio> WarpTakeUpByTaylor => TaylorTakeUp.Of(Question.Picks, Question.Weft.MeanLinearDensity(), Counts.MeanPickFloat);
 
     /// <summary>Thickness without pressure.</summary>
     public required Derived<Length> Thickness { get; init; }
@@ -69,6 +69,6 @@ public sealed partial record ClothGeometry
     /// <summary>Crimp of each pick, from its own changes of face; as a fraction of cloth width.</summary>
     public required ImmutableArray<double> CrimpPerPick { get; init; }
 
-    /// <summary>How it feels and falls, in words.</summary>
-    public required ClothHand Hand { get; init; }
+    /// <summary>How it feels and falls, in words; reckoned when asked for.</summary>
+    public ClothHand Hand => ClothHand.Of(this);
 }

@@ -16,7 +16,7 @@ public static class TaylorTakeUp
 
     private static readonly Source Origin = Source.Published("Taylor, Cotton Weaving and Designing, 6th ed., p. 426-429");
 
-    private static readonly Derived<Ratio> Multiplier = Derived.FromRange("Taylor's multiplier", Ratio.FromValue(Medium), Ratio.FromValue(Close), Origin);
+    private static readonly Derived<Number> Multiplier = Derived.FromRange("Taylor's multiplier", Number.FromValue(Medium), Number.FromValue(Close), Origin);
 
     /// <summary>Warp take-up in percent of the yarn.</summary>
     /// <param name="multiplier">4 for close cloths, 3 for medium.</param>

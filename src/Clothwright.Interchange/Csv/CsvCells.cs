@@ -5,8 +5,6 @@ namespace Clothwright.Interchange.Csv;
 /// <summary>Reads the values of one row, and names the place of what cannot be read.</summary>
 internal readonly struct CsvCells(CsvTable table, CsvRow row)
 {
-    public int Line => row.Line;
-
     public string Text(string column) => row[table.IndexOf(column)];
 
     /// <summary>A whole number; null if the cell is empty.</summary>

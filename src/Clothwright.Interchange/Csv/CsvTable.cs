@@ -19,8 +19,6 @@ internal sealed class CsvTable
 
     public IReadOnlyList<CsvRow> Rows { get; }
 
-    public bool Has(string column) => _columns.ContainsKey(column);
-
     public int IndexOf(string column) => _columns.GetValueOrDefault(column, -1);
 
     /// <summary>Reads a table; the separator is the comma, semicolon or tab of its first line.</summary>

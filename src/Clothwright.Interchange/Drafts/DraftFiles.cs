@@ -64,7 +64,7 @@ public static class DraftFiles
             ".WIF" => WifWriter.WriteBytes(WifConversion.ToDocument(woven)),
             ".TXT" => Encoding.UTF8.GetBytes(TextGrid.Write(woven.Draft.Drawdown(), GridOrder.FirstPickFirst, GridMarks.Digits)),
             ".CSV" => Encoding.UTF8.GetBytes(DraftTable.Write(woven)),
-            var ending => new InputProblem($"\"{ending}\" is no ending of a text file of a draft.", name, $"Give the file one of these endings: {Endings}."),
+            _ => new InputProblem($"\"{Path.GetExtension(name)}\" is no ending of a text file of a draft.", name, $"Give the file one of these endings: {Endings}."),
         };
     }
 

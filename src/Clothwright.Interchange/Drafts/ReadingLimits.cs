@@ -3,16 +3,20 @@ using Clothwright.Core.Weaves;
 namespace Clothwright.Interchange.Drafts;
 
 /// <summary>How large a file of a draft may be. Anything larger is refused with a message, before room is made for it.</summary>
+/// <remarks>Together these keep the reading of the worst file below 256 MB of memory.</remarks>
 public sealed record ReadingLimits
 {
     /// <summary>The limits used when none are given.</summary>
     public static ReadingLimits Usual { get; } = new();
 
     /// <summary>Bytes in one file.</summary>
-    public int MaxBytes { get; init; } = 16 * 1024 * 1024;
+    public int MaxBytes { get; init; } = 8 * 1024 * 1024;
 
     /// <summary>Lines in one file.</summary>
-    public int MaxLines { get; init; } = 1_000_000;
+    public int MaxLines { get; init; } = 400_000;
+
+    /// <summary>Sections in one WIF file.</summary>
+    public int MaxSections { get; init; } = 1_000;
 
     /// <summary>Characters in one line.</summary>
     public int MaxLineCharacters { get; init; } = 262_144;

@@ -16,13 +16,13 @@ public static partial class WifConversion
     {
         ArgumentNullException.ThrowIfNull(woven);
         Draft draft = woven.Draft;
-        woven.Warp.RequireFor(draft.Ends);
-        woven.Weft.RequireFor(draft.Picks);
         if (!draft.LiftPlan.IsEmpty && !draft.Treadling.IsEmpty && draft.LiftPlan.Length != draft.Treadling.Length)
         {
             throw new ArgumentException($"The lift plan has {draft.LiftPlan.Length} picks and the treadling {draft.Treadling.Length}.", nameof(woven));
         }
 
+        woven.Warp.RequireFor(draft.Ends);
+        woven.Weft.RequireFor(draft.Picks);
         var numbers = new Dictionary<SrgbColour, int>();
         foreach (SrgbColour colour in woven.Warp.Colours.Concat(woven.Weft.Colours)) numbers.TryAdd(colour, numbers.Count + 1);
         return new WifDocument

@@ -18,14 +18,4 @@ public static class WifLength
         WifUnits.Centimeters => Length.FromCentimetres(value),
         _ => Length.FromInches(value / DecipointsPerInch),
     };
-
-    /// <summary>The number a length has in a unit.</summary>
-    /// <param name="length">The length.</param>
-    /// <param name="units">The unit; null means decipoints.</param>
-    public static double FromLength(Length length, WifUnits? units) => units switch
-    {
-        WifUnits.Inches => length.Inches,
-        WifUnits.Centimeters => length.Centimetres,
-        _ => length.Inches * DecipointsPerInch,
-    };
 }

@@ -150,6 +150,14 @@ public sealed class WifAwkwardTextTests
     }
 
     [Fact]
+    public void Too_many_sections_or_lines_are_refused()
+    {
+        byte[] file = Encoding.UTF8.GetBytes(WifSample.Twill);
+        Assert.Contains("more than 3 sections", WifReader.Read(file, new ReadingLimits { MaxSections = 3 }).Problem!.What, StringComparison.Ordinal);
+        Assert.Contains("more than 20 lines", WifReader.Read(file, new ReadingLimits { MaxLines = 20 }).Problem!.What, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_file_larger_than_the_limit_is_refused_from_bytes_and_from_a_stream()
     {
         var limits = new ReadingLimits { MaxBytes = 100 };

@@ -63,7 +63,8 @@ public sealed class WifWriterTests
     {
         WovenDraft woven = WifSample.Draft(WifSample.Twill);
         Assert.Throws<ArgumentException>(() => WifConversion.ToDocument(woven with { Weft = woven.Weft with { Colours = [default] } }));
-        Assert.Throws<ArgumentException>(() => WifConversion.ToDocument(woven with { Draft = woven.Draft with { LiftPlan = [ShaftSet.None] } }));
+        ArgumentException uneven = Assert.Throws<ArgumentException>(() => WifConversion.ToDocument(woven with { Draft = woven.Draft with { LiftPlan = [ShaftSet.None] } }));
+        Assert.Contains("The lift plan has 1 picks and the treadling 4.", uneven.Message, StringComparison.Ordinal);
     }
 
     private static WifNumbered<ShaftSet> Lines(int number, int shaft) => WifNumbered.Of([KeyValuePair.Create(number, ShaftSet.Of(shaft))]);

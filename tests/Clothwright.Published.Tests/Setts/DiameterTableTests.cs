@@ -40,7 +40,7 @@ public class DiameterTableTests
     private static (Derived<LinearDensity> Yarn, Length Diameter) Metric(CheckRow row)
     {
         Derived<LinearDensity> yarn = Derived.Decision("yarn", LinearDensity.FromTex(1000 / row["nm"]));
-        return (yarn, AshenhurstDiameter.Of(yarn, Derived.Decision("K", Ratio.FromValue(row["k"]))).Value);
+        return (yarn, AshenhurstDiameter.Of(yarn, Derived.Decision("K", Number.FromValue(row["k"]))).Value);
     }
 
     private static double HandWrapped(double wrapsPerInch)

@@ -1,5 +1,6 @@
 using Clothwright.Core.Weaves.Analysis;
 using Clothwright.Core.Weaves;
+using Clothwright.Core.Weaves.Analysis;
 using Clothwright.Core.Weaves.Analysis.Floats;
 using Clothwright.Core.Weaves.Analysis.Layers;
 using Clothwright.Core.Weaves.Structures;
@@ -24,6 +25,18 @@ public class WeavesByNameTests
 
         Assert.Equal(row["cloth"], cloth.ToString());
         Assert.Equal(row["draft"], DraftNotation.Format(weave.Draft));
+    }
+
+    [Fact]
+    public void Deflected_double_weave_with_one_system_wholly_above_is_two_cloths()
+    {
+        Weave weave = DeflectedDoubleWeave.Of(4, firstWeftOver: false);
+        Drawdown cloth = weave.Draft.Drawdown();
+
+        // Two programs, computed: the second system (threads 5 to 8) lies over the first (1 to 4).
+        Assert.Equal("10101111/01011111/10101111/01011111/00001010/00000101/00001010/00000101", cloth.ToString());
+        Assert.Equal(2, weave.Layers);
+        Assert.Equal([4, 5, 6, 7], ClothLayers.Of(cloth).Layers[0].Ends.ToArray());
     }
 
     [Theory]

@@ -10,8 +10,6 @@ namespace Clothwright.Core.Cloths.Hand;
 /// <param name="BendingLength">Length of cloth that bends under its own weight, a lower bound that only ranks cloths; null where fibre stiffness is unknown.</param>
 public sealed record ClothHand(string Words, ImmutableArray<string> Reasons, Derived<Length>? BendingLength)
 {
-    internal static ClothHand None { get; } = new("", [], null);
-
     internal static ClothHand Of(ClothGeometry cloth)
     {
         double tightness = cloth.Tightness.Value.Value;

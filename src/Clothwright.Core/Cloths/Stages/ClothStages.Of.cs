@@ -63,8 +63,8 @@ public sealed partial record ClothStages
 
     private static Derived<Ratio> DrawInOf(ClothGeometry onLoom)
     {
-        Derived<Ratio> laid = Derived.Given(
-            "how the weft is laid", Ratio.FromValue(1), Source.CommonPractice, 0.2, "how the weft is laid", "1: each pick as long as the reed is wide; an arc or bubble makes it less");
+        Derived<Number> laid = Derived.Given(
+            "how the weft is laid", Number.FromValue(1), Source.CommonPractice, 0.2, "how the weft is laid", "1: each pick as long as the reed is wide; an arc or bubble makes it less");
         return Derived.From<Ratio>(
             "draw-in",
             new Rule("draw-in", "weft take-up on the loom × how the weft is laid", Source.Derivation),

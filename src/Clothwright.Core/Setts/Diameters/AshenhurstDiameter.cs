@@ -31,8 +31,9 @@ public static class AshenhurstDiameter
     /// <summary>Diameter with its working.</summary>
     /// <param name="yarn">Mass per length.</param>
     /// <param name="k">Ashenhurst's K, above 0.</param>
-    public static Derived<Length> Of(Derived<LinearDensity> yarn, Derived<Ratio> k) => Derived.From<Length>(
-        "yarn diameter",
+    /// <param name="label">What the diameter is called.</param>
+    public static Derived<Length> Of(Derived<LinearDensity> yarn, Derived<Number> k, string label = YarnDiameter.PlainLabel) => Derived.From<Length>(
+        label,
         Form,
         yarn,
         k,

@@ -15,12 +15,12 @@ public static class AshenhurstK
     private static readonly Source Essay = Source.Published("handweaving essay citing Ashenhurst and Watson");
 
     // Spread: cotton is quoted at 0.90 to 0.95, and packing of one class of yarn moves K by 2 to 6 % (Hearle, Grosberg & Backer, from memory).
-    private static readonly Derived<Ratio> Smooth = Known("K of cotton, linen, silk and their like", 0.92, 0.02);
-    private static readonly Derived<Ratio> Worsted = Known("K of worsted-spun wool and hair", 0.90, 0.025);
-    private static readonly Derived<Ratio> Woollen = Known("K of woollen-spun wool", 0.84, 0.03);
+    private static readonly Derived<Number> Smooth = Known("K of cotton, linen, silk and their like", 0.92, 0.02);
+    private static readonly Derived<Number> Worsted = Known("K of worsted-spun wool and hair", 0.90, 0.025);
+    private static readonly Derived<Number> Woollen = Known("K of woollen-spun wool", 0.84, 0.03);
 
     // By words in the fibre's short name, most particular first.
-    private static readonly ImmutableArray<(string Word, Derived<Ratio> K)> ByFibre =
+    private static readonly ImmutableArray<(string Word, Derived<Number> K)> ByFibre =
     [
         ("woollen", Woollen),
         ("wool", Worsted), ("merino", Worsted), ("alpaca", Worsted), ("mohair", Worsted), ("cashmere", Worsted),
@@ -30,19 +30,19 @@ public static class AshenhurstK
 
     /// <summary>K of a yarn with its working.</summary>
     /// <param name="yarn">The yarn.</param>
-    public static Derived<Ratio> Of(Yarn yarn)
+    public static Derived<Number> Of(Yarn yarn)
     {
         ArgumentNullException.ThrowIfNull(yarn);
-        Derived<Ratio> blend = yarn.Construction == YarnConstruction.Monofilament ? Solid(yarn) : Blend(yarn);
+        Derived<Number> blend = yarn.Construction == YarnConstruction.Monofilament ? Solid(yarn) : Blend(yarn);
         double looseness = Looseness(yarn.Construction);
         if (looseness == 0) return blend;
-        Derived<Ratio> build = Derived.Given(
+        Derived<Number> build = Derived.Given(
             "how full the yarn is beside a plied one",
-            Ratio.FromValue(1),
+            Number.FromValue(1),
             Source.CommonPractice,
             looseness,
             $"fullness of {yarn.Name}");
-        return Derived.From<Ratio>("Ashenhurst's K", new Rule("K by construction", "K of the fibre × fullness; wraps that you count are surer", Source.CommonPractice), blend, build, (k, full) => k * full);
+        return Derived.From<Number>("Ashenhurst's K", new Rule("K by construction", "K of the fibre × fullness; wraps that you count are surer", Source.CommonPractice), blend, build, (k, full) => k * full);
     }
 
     /// <summary>Whether the yarn is of a build whose thickness no rule foretells, so that wraps should be counted.</summary>
@@ -59,24 +59,24 @@ public static class AshenhurstK
         _ => 0,
     };
 
-    private static Derived<Ratio> Blend(Yarn yarn)
+    private static Derived<Number> Blend(Yarn yarn)
     {
         ImmutableArray<FibreShare> shares = yarn.Fibres.Shares;
         if (shares.IsDefaultOrEmpty) throw new ArgumentException($"The yarn {yarn.Id} names no fibre.", nameof(yarn));
-        ImmutableArray<Derived<Ratio>> parts = [.. shares.Select(s => OfFibre(s.Fibre))];
+        ImmutableArray<Derived<Number>> parts = [.. shares.Select(s => OfFibre(s.Fibre))];
         if (parts.All(k => ReferenceEquals(k, parts[0]))) return parts[0];
         double[] masses = [.. shares.Select(s => s.MassShare.Value)];
         double whole = masses.Sum();
-        return Derived.From<Ratio>(
+        return Derived.From<Number>(
             "Ashenhurst's K of the blend",
             new Rule("K of a blend", "1 ÷ √(sum of mass share ÷ K²): volumes add", Source.Derivation),
             parts,
             ks => 1 / Math.Sqrt(ks.Select((k, i) => masses[i] / whole / (k * k)).Sum()));
     }
 
-    private static Derived<Ratio> OfFibre(Fibre fibre)
+    private static Derived<Number> OfFibre(Fibre fibre)
     {
-        foreach ((string word, Derived<Ratio> k) in ByFibre)
+        foreach ((string word, Derived<Number> k) in ByFibre)
         {
             if (fibre.Id.Contains(word, StringComparison.OrdinalIgnoreCase)) return k;
         }
@@ -84,14 +84,14 @@ public static class AshenhurstK
         return FromDensity(fibre.BulkDensity);
     }
 
-    private static Derived<Ratio> Solid(Yarn yarn) => FromDensity(yarn.Fibres.Density);
+    private static Derived<Number> Solid(Yarn yarn) => FromDensity(yarn.Fibres.Density);
 
-    private static Derived<Ratio> FromDensity(Derived<Density> bulk) => Derived.From<Ratio>(
+    private static Derived<Number> FromDensity(Derived<Density> bulk) => Derived.From<Number>(
         "Ashenhurst's K",
         new Rule("K from bulk density", "√(bulk density ÷ 0.979 g/cm³)", Source.Derivation),
         bulk,
         AshenhurstDiameter.KOf);
 
-    private static Derived<Ratio> Known(string label, double k, double spread) =>
-        Derived.Given(label, Ratio.FromValue(k), Essay, spread);
+    private static Derived<Number> Known(string label, double k, double spread) =>
+        Derived.Given(label, Number.FromValue(k), Essay, spread);
 }

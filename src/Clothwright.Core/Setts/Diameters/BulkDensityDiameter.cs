@@ -20,6 +20,7 @@ public static class BulkDensityDiameter
     /// <summary>Diameter with its working.</summary>
     /// <param name="yarn">Mass per length.</param>
     /// <param name="bulkDensity">Bulk density of the yarn, above 0.</param>
-    public static Derived<Length> Of(Derived<LinearDensity> yarn, Derived<Density> bulkDensity) =>
-        Derived.From<Length>("yarn diameter", Form, yarn, bulkDensity, (tex, density) => Millimetres(tex, density) / 1000);
+    /// <param name="label">What the diameter is called.</param>
+    public static Derived<Length> Of(Derived<LinearDensity> yarn, Derived<Density> bulkDensity, string label = YarnDiameter.PlainLabel) =>
+        Derived.From<Length>(label, Form, yarn, bulkDensity, (tex, density) => Millimetres(tex, density) / 1000);
 }

@@ -23,6 +23,7 @@ public static class PeirceDiameter
 
     /// <summary>Diameter with its working.</summary>
     /// <param name="yarn">Mass per length.</param>
-    public static Derived<Length> Of(Derived<LinearDensity> yarn) =>
-        Derived.From<Length>("yarn diameter", Form, yarn, tex => Millimetres(tex) / 1000);
+    /// <param name="label">What the diameter is called.</param>
+    public static Derived<Length> Of(Derived<LinearDensity> yarn, string label = YarnDiameter.PlainLabel) =>
+        Derived.From<Length>(label, Form, yarn, tex => Millimetres(tex) / 1000);
 }

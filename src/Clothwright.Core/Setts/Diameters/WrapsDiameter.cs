@@ -20,10 +20,11 @@ public static class WrapsDiameter
     /// <summary>Diameter with its working.</summary>
     /// <param name="wraps">Wraps per width.</param>
     /// <param name="measure">How they were counted.</param>
-    public static Derived<Length> Of(Derived<Sett> wraps, WrapMeasure measure) => measure == WrapMeasure.Geometric
-        ? Derived.From<Length>("yarn diameter", new Rule("measured wraps, geometric", "d = 1 ÷ wraps", Source.Measured), wraps, w => 1 / w)
+    /// <param name="label">What the diameter is called.</param>
+    public static Derived<Length> Of(Derived<Sett> wraps, WrapMeasure measure, string label = YarnDiameter.PlainLabel) => measure == WrapMeasure.Geometric
+        ? Derived.From<Length>(label, new Rule("measured wraps, geometric", "d = 1 ÷ wraps", Source.Measured), wraps, w => 1 / w)
         : Derived.From<Length>(
-            "yarn diameter",
+            label,
             new Rule("measured wraps, by hand", "d = 0.7 ÷ wraps", HandWrapping.Working.Rule.Source),
             wraps,
             HandWrapping,

@@ -60,7 +60,7 @@ public static class Brierley
     public static Derived<Sett> Square(string label, WeaveFamily family, double meanFloat, Derived<LinearDensity> warp, Derived<LinearDensity> weft)
     {
         double m = Exponent(family);
-        Derived<Ratio> fit = Derived.Given("scatter of woven limits", Ratio.FromValue(1), Origin, 0.03, "scatter of Brierley's limits");
+        Derived<Number> fit = Derived.Given("scatter of woven limits", Number.FromValue(1), Origin, 0.03, "scatter of Brierley's limits");
         return Derived.From<Sett>(
             label,
             new Rule(Method, $"135.3 F^m ÷ √(mean tex) per cm, F {Text(meanFloat)}, m {Text(m)}", Origin),

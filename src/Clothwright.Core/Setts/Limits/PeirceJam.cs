@@ -11,7 +11,7 @@ public static class PeirceJam
     /// <summary>Name of the method.</summary>
     public const string Method = "Peirce, jam with touching floats";
 
-    private const int Halvings = 80;
+    private const int Halvings = 60;
 
     /// <summary>Crossing pitch that is left of a spacing once the threads of a float touch.</summary>
     /// <param name="spacing">Distance between neighbouring threads.</param>

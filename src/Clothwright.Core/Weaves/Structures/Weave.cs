@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Clothwright.Core.Weaves.Analysis.Edges;
 using Clothwright.Core.Workings;
 
 namespace Clothwright.Core.Weaves.Structures;
@@ -42,7 +43,7 @@ public sealed partial record Weave
     public int Layers { get; init; } = 1;
 
     /// <summary>The side from which the first pick has to be thrown; null where it does not matter.</summary>
-    public ClothEdge? FirstPickFrom { get; init; }
+    public ClothSide? FirstPickFrom { get; init; }
 
     /// <summary>What to look out for: incidental ends, missing tabby, long floats, balance.</summary>
     public ImmutableArray<string> Notes { get; init; } = [];

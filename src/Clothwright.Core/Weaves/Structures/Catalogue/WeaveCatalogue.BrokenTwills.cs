@@ -6,7 +6,7 @@ public static partial class WeaveCatalogue
 {
     private static ImmutableArray<WeaveEntry> BrokenTwills() =>
     [
-        new("broken twill", "twills", "The second half of each run is drawn backwards, so that no line forms.", ["false satin", "turned broken twill"], [Figures("2/2")],
+        new("broken twill", "twills", "The second half of each run is drawn backwards, so that no line forms.", ["false satin"], [Figures("2/2")],
             c => BrokenTwill.Of(c.Twill("base")))
         { ImpliedBy = name => name == "false satin" ? ("base", "1/3") : null },
         new("advancing twill", "twills", "Short runs, each starting a little further on.", ["advancing points"],

@@ -13,7 +13,7 @@ public static partial class WeaveCatalogue
                 WeaveParameter.Choice("fashion", "order of the blocks in the weft", "star", "rose"),
             ],
             c => Overshot.Of(c.Blocks(4, c.Number("size")), c.Choice("fashion") == "rose" ? OvershotFashion.Rose : OvershotFashion.Star)),
-        new("crackle", "blocks", "Short points on three shafts: pattern all over, no float over more than three ends.", ["crackle weave", "jeans weave", "jeans"],
+        new("crackle", "blocks", "Short points on three shafts: pattern all over, no float over more than three ends.", ["crackle weave", "jeans weave"],
             [
                 Blocks("ABCD"),
                 WeaveParameter.Number("picks", "pattern picks for each unit", 1, 1, 16),

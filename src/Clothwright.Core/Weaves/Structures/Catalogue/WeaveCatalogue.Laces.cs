@@ -12,7 +12,7 @@ public static partial class WeaveCatalogue
             new("huckaback", "laces", "Weft floats in one half unit, warp floats in the other; drinks water.", ["huck", "huck weave"],
                 [half, WeaveParameter.Choice("floats", "which threads float", "both", "warp", "weft")],
                 c => Huck.Of(c.Choice("floats") switch { "warp" => HuckForm.Warp, "weft" => HuckForm.Lace, _ => HuckForm.Huckaback }, c.Number("half"))),
-            new("huck lace", "laces", "Weft floats in alternate half units both ways.", ["swedish lace"], [half],
+            new("huck lace", "laces", "Weft floats in alternate half units both ways.", [], [half],
                 c => Huck.Of(HuckForm.Lace, c.Number("half"))),
             new("bronson lace", "laces", "Units of six whose blocks weave lace or plain by themselves.", ["bronson"],
                 [Blocks("AB"), Shown()],

@@ -12,7 +12,7 @@ public static partial class WeaveCatalogue
         new("supplementary warp", "second yarns", "Pattern ends between the ends of a plain ground.", ["extra warp"],
             [WeaveParameter.Number("group", "picks in a group, an even number", 6, 2, 40)],
             c => SupplementaryWarp.Of(c.Number("group"))),
-        new("clasped weft", "second yarns", "Plain weave in which two yarns meet in each shed and turn back.", ["meet and separate"],
+        new("clasped weft", "second yarns", "Plain weave in which two yarns meet in each shed and turn back.", ["clasped"],
             [],
             _ => PlainWeave.Of() with
             {

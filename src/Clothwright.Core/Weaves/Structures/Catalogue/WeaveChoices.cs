@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Clothwright.Core.Quantities;
+using Clothwright.Core.Weaves.Analysis.Edges;
 
 namespace Clothwright.Core.Weaves.Structures;
 
@@ -62,7 +63,7 @@ internal sealed class WeaveChoices
 
     public ImmutableArray<BlockRun> Blocks(int most, int usual) => BlockRun.Parse(Words("blocks"), most, usual).Value;
 
-    public ClothEdge Edge(string name) => Choice(name) == "left" ? ClothEdge.Left : ClothEdge.Right;
+    public ClothSide Edge(string name) => Choice(name) == "left" ? ClothSide.Left : ClothSide.Right;
 
     public TwillBase Twill(string name) => TwillBase.Parse(Words(name)).Value;
 

@@ -27,6 +27,7 @@ internal static class WeaveWords
         }
 
         List<Word> words = Split(text);
+        if (words.Count == 0) throw new InputProblemException(new InputProblem("No weave is named.", "weave", "Name one, for example \"2/2 twill\" or \"overshot\"."));
         var candidates = entries
             .SelectMany(e => e.OtherNames.Prepend(e.Name).Select(n => (Entry: e, Name: n, Left: Without(words, Split(n)))))
             .Where(c => c.Left is not null)
@@ -76,9 +77,10 @@ internal static class WeaveWords
             {
                 choices.Set(counted.Name, counted.Value);
             }
-            else if (ChoiceIn(entry, word) is { } chosen)
+            else if (ChoiceIn(entry, words, i) is { } chosen)
             {
                 choices.Set(chosen.Name, chosen.Value);
+                i += chosen.Words - 1;
             }
             else if (entry.Parameters.FirstOrDefault(p => p.Kind == WeaveParameterKind.Words) is { } anything)
             {
@@ -106,12 +108,12 @@ internal static class WeaveWords
         WeaveParameterKind.Choice => parameter.Choices.Any(c => c.StartsWith($"{value} {next}", StringComparison.OrdinalIgnoreCase)),
         WeaveParameterKind.Blocks => (char.IsAsciiLetter(next[0]) || next == "-") && IsFree(entry, next),
         WeaveParameterKind.Order => char.IsAsciiLetter(next[^1]) && next[..^1].All(char.IsAsciiLetterOrDigit) && IsFree(entry, next),
-        WeaveParameterKind.Words => true,
+        WeaveParameterKind.Words => Named(entry, next) is null && !next.Contains('=', StringComparison.Ordinal),
         _ => false,
     };
 
     private static bool IsFree(WeaveEntry entry, string word) =>
-        Named(entry, word) is null && ChoiceIn(entry, word) is null && !word.Contains('=', StringComparison.Ordinal);
+        Named(entry, word) is null && ChoiceIn(entry, [new Word(word, 0)], 0) is null && !word.Contains('=', StringComparison.Ordinal);
 
     // 8-end, 8 end, 4-shaft, 4 shafts.
     private static (string Name, string Value)? CountedUnit(WeaveEntry entry, List<Word> words, ref int i)
@@ -129,14 +131,18 @@ internal static class WeaveWords
         return (parameter.Name, word[..digits]);
     }
 
-    private static (string Name, string Value)? ChoiceIn(WeaveEntry entry, string word)
+    // A choice by itself, of one word or more, or with its parameter's name after a dash (weft-faced).
+    private static (string Name, string Value, int Words)? ChoiceIn(WeaveEntry entry, List<Word> words, int from)
     {
         foreach (WeaveParameter parameter in entry.Parameters)
         {
             foreach (string choice in parameter.Choices)
             {
                 string lower = choice.ToLowerInvariant();
-                if (word == lower || word == $"{lower}-{parameter.Name}" || word == $"{lower}-{parameter.Name}d") return (parameter.Name, choice);
+                string[] parts = lower.Split(' ');
+                string word = words[from].Text;
+                if (word == $"{lower}-{parameter.Name}" || word == $"{lower}-{parameter.Name}d") return (parameter.Name, choice, 1);
+                if (words.Skip(from).Take(parts.Length).Select(w => w.Text).SequenceEqual(parts)) return (parameter.Name, choice, parts.Length);
             }
         }
 
@@ -178,7 +184,13 @@ internal static class WeaveWords
     {
         string letters = string.Join(' ', Split(text).Select(w => w.Text).Where(w => !char.IsAsciiDigit(w[0])));
         IReadOnlyList<string> near = NearestName.Several(letters, entries.SelectMany(e => e.OtherNames.Prepend(e.Name)));
-        return new InputProblem($"\"{text}\" is not a weave known here.", "weave", $"Did you mean {string.Join(", ", near.Take(near.Count - 1))} or {near[^1]}?") { Text = text, Position = 0 };
+        string mend = near.Count switch
+        {
+            0 => "Name one by its trade name, for example \"2/2 twill\" or \"overshot\".",
+            1 => $"Did you mean {near[0]}?",
+            _ => $"Did you mean {string.Join(", ", near.Take(near.Count - 1))} or {near[^1]}?",
+        };
+        return new InputProblem($"\"{text}\" is not a weave known here.", "weave", mend) { Text = text, Position = 0 };
     }
 
     private static string Advice(WeaveEntry entry) => entry.Parameters.IsEmpty

@@ -1,4 +1,5 @@
 using Clothwright.Core.Quantities;
+using Clothwright.Core.Weaves.Analysis.Edges;
 
 namespace Clothwright.Core.Weaves.Structures;
 
@@ -8,11 +9,11 @@ public static class MultipleWidth
     /// <summary>One repeat: down through the layers and up again.</summary>
     /// <param name="layers">2 for double width, 3 for triple, up to 8.</param>
     /// <param name="fold">The side of the first fold; the first pick is thrown from the other side.</param>
-    public static Weave Of(int layers = 2, ClothEdge fold = ClothEdge.Right)
+    public static Weave Of(int layers = 2, ClothSide fold = ClothSide.Right)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(layers, 2);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(layers, 8);
-        ClothEdge start = fold == ClothEdge.Right ? ClothEdge.Left : ClothEdge.Right;
+        ClothSide start = fold == ClothSide.Right ? ClothSide.Left : ClothSide.Right;
         string name = layers switch { 2 => "double width", 3 => "triple width", _ => $"{layers} times the width" };
         return LayeredWeave.InOrder(
             name,
@@ -34,11 +35,11 @@ public static class MultipleWidth
     /// <param name="layers">2 for double width, 3 for triple, up to 8.</param>
     /// <param name="fold">The side of the first fold.</param>
     /// <exception cref="InputProblemException">The size is outside its limits.</exception>
-    public static Weave Of(WeaveSize size, int layers = 2, ClothEdge fold = ClothEdge.Right)
+    public static Weave Of(WeaveSize size, int layers = 2, ClothSide fold = ClothSide.Right)
     {
         Weave repeat = Of(layers, fold);
         bool isEvenEnough = layers == 2 ? size.Ends % 2 == 0 : size.Ends % (2 * layers) == 0;
-        Weave weave = repeat.Sized(size, layers == 2 && !isEvenEnough && fold == ClothEdge.Right ? 1 : 0);
+        Weave weave = repeat.Sized(size, layers == 2 && !isEvenEnough && fold == ClothSide.Right ? 1 : 0);
         return isEvenEnough || layers == 2
             ? weave
             : weave.Noting($"{size.Ends} ends are no multiple of {2 * layers}: the layers differ in ends and a fold may hold a doubled end.");

@@ -1,4 +1,5 @@
 using Clothwright.Core.Quantities;
+using Clothwright.Core.Weaves.Analysis.Edges;
 
 namespace Clothwright.Core.Weaves.Structures;
 
@@ -7,7 +8,7 @@ public static class Tube
 {
     /// <summary>One repeat: top, bottom, top, bottom.</summary>
     /// <param name="start">The side from which the first pick is thrown.</param>
-    public static Weave Of(ClothEdge start = ClothEdge.Left) =>
+    public static Weave Of(ClothSide start = ClothSide.Left) =>
         LayeredWeave.InOrder("tube", 2, [(1, false), (2, false), (1, true), (2, true)]) with
         {
             FirstPickFrom = start,
@@ -22,13 +23,13 @@ public static class Tube
     /// <param name="size">Ends and picks of both layers together.</param>
     /// <param name="start">The side from which the first pick is thrown.</param>
     /// <exception cref="InputProblemException">The size is outside its limits.</exception>
-    public static Weave Of(WeaveSize size, ClothEdge start = ClothEdge.Left)
+    public static Weave Of(WeaveSize size, ClothSide start = ClothSide.Left)
     {
         Weave repeat = Of(start);
         return size.Ends % 2 == 0
             ? repeat.Sized(size).Noting($"{size.Ends} ends are even in number: at the fold on the {Side(start)} two ends lie in one shed at every turn. Take {size.Ends - 1} or {size.Ends + 1}.")
-            : repeat.Sized(size, start == ClothEdge.Left ? 1 : 0);
+            : repeat.Sized(size, start == ClothSide.Left ? 1 : 0);
     }
 
-    internal static string Side(ClothEdge edge) => edge == ClothEdge.Left ? "left" : "right";
+    internal static string Side(ClothSide edge) => edge == ClothSide.Left ? "left" : "right";
 }

@@ -1,4 +1,5 @@
 using Clothwright.Core.Quantities;
+using Clothwright.Core.Weaves.Analysis.Layers;
 using Clothwright.Core.Workings;
 
 namespace Clothwright.Core.Weaves.Structures;
@@ -23,6 +24,7 @@ public static class NetworkDraft
         int n = figures.Shafts;
         int[] threading = [.. NetworkThreading.Along(initial, n, line)];
         Weave weave = Weave.FromTreadles($"network draft, {figures}", Rule, threading, figures.TieUp, asDrawnIn ? threading : DrawOrder.Straight(n));
+        weave = Held(weave);
         return line.Count % initial.Count == 0
             ? weave
             : weave.Noting($"The line has {line.Count} columns, no multiple of the initial's {initial.Count}: the net breaks where the repeat joins.");
@@ -35,5 +37,14 @@ public static class NetworkDraft
     /// <param name="lifts">Shafts lifted on each pick; whole residue classes of the initial weave its own structure whatever the line.</param>
     /// <exception cref="InputProblemException">Initial, shafts or line do not fit each other.</exception>
     public static Weave Of(IReadOnlyList<int> initial, IReadOnlyList<int> line, int shafts, IReadOnlyList<ShaftSet> lifts) =>
-        Weave.FromLifts("network draft", Rule, [.. NetworkThreading.Along(initial, shafts, line)], lifts);
+        Held(Weave.FromLifts("network draft", Rule, [.. NetworkThreading.Along(initial, shafts, line)], lifts));
+
+    // A line that keeps to few shafts can leave a pick without any end up or down.
+    private static Weave Held(Weave weave)
+    {
+        ClothLayers layers = ClothLayers.Of(weave.Draft.Drawdown());
+        return layers.HangsTogether
+            ? weave
+            : weave.Noting($"This line does not hold together: {string.Join("; ", layers.Components.Take(5))}. Let it pass over more shafts, or change the tie-up.") with { Layers = layers.Components.Length };
+    }
 }

@@ -31,8 +31,15 @@ public static class AdvancingTwill
                 $"An advance of {advance} on {s} shafts leads nowhere.", "advance", $"Give 1 to {s - 1}, for example 1."));
         }
 
+        int least = Divisors.Greatest(advance, s);
+        if (run < least)
+        {
+            throw new InputProblemException(new InputProblem(
+                $"Runs of {run} with an advance of {advance} leave some of the {s} shafts without ends.", "run", $"Give a run of {least} or more, or another advance."));
+        }
+
         int[] step = pointed ? [.. Enumerable.Range(0, run), .. Enumerable.Range(0, run - 1).Reverse()] : [.. Enumerable.Range(0, run)];
-        int[] order = [.. Enumerable.Range(0, s / Divisors.Greatest(advance, s)).SelectMany(r => step.Select(i => DrawOrder.Wrap(1 + r * advance + i, s)))];
+        int[] order = [.. Enumerable.Range(0, s / least).SelectMany(r => step.Select(i => DrawOrder.Wrap(1 + r * advance + i, s)))];
         string name = pointed ? $"advancing points, {figures} twill" : $"advancing {figures} twill";
         return Weave.FromTreadles(name, Rule, order, figures.TieUp, asDrawnIn ? order : DrawOrder.Straight(s));
     }

@@ -22,7 +22,7 @@ public sealed record TwillBase
     /// <summary>Longest run of either thread along a line: the longest float of the straight twill.</summary>
     public int LongestFloat => Runs.Max();
 
-    /// <summary>Whether the half repeat is the complement of the other half, so that opposite shafts always oppose (2/2, 3/3, 3/1/1/3).</summary>
+    /// <summary>Whether the half repeat is the complement of the other half, so that opposite shafts always oppose (2/2, 3/3, 2/1/1/2/1/1).</summary>
     public bool IsHalfAndHalf => Shafts % 2 == 0 && Enumerable.Range(0, Shafts / 2).All(i => IsUp(i) != IsUp(i + Shafts / 2));
 
     /// <summary>A twill from its runs.</summary>

@@ -28,6 +28,12 @@ public static class UndulatingTwill
         [
             .. Enumerable.Range(0, rounds * ends.Count).SelectMany(i => Enumerable.Repeat(DrawOrder.Wrap(i + 1, n), ends[i % ends.Count])),
         ];
+        if (threading.Distinct().Count() < n)
+        {
+            throw new InputProblemException(new InputProblem(
+                $"\"{string.Join(' ', ends)}\" leaves some of the {n} shafts without ends.", "ends", "Give each shaft an end somewhere in the repeat, for example 2 2 2 2 1 1 1 1."));
+        }
+
         return Weave.FromTreadles($"undulating {figures} twill", Rule, threading, figures.TieUp, DrawOrder.Straight(n)) with
         {
             Notes = [$"Weft floats reach {figures.LongestFloat} times the most ends on neighbouring shafts; no tabby where a shaft is repeated."],

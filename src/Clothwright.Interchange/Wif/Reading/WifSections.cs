@@ -35,6 +35,7 @@ internal sealed class WifSections
             int end = length < 0 ? text.Length : start + length;
             line++;
             Refuse(end - start > limits.MaxLineCharacters, $"Line {line} is longer than {limits.MaxLineCharacters} characters.", line);
+            Refuse(sections._inFile.Count > limits.MaxSections, $"There are more than {limits.MaxSections} sections.", line);
             Refuse(line > limits.MaxLines, $"There are more than {limits.MaxLines} lines.", line);
             sections.Take(start, end, line);
             bool pair = end + 1 < text.Length && text[end] == '\r' && text[end + 1] == '\n';

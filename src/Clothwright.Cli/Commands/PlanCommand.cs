@@ -1,0 +1,65 @@
+using System.CommandLine;
+using System.Text.Json.Nodes;
+using Clothwright.Cli.Reports;
+using Clothwright.Core.Plans;
+using Clothwright.Core.Quantities;
+using Clothwright.Core.Worksheets;
+using Clothwright.Drawing.Pdf;
+
+namespace Clothwright.Cli.Commands;
+
+/// <summary><c>clothwright plan</c>: everything that follows from a worksheet, and the handout.</summary>
+internal sealed class PlanCommand : ReportCommand
+{
+    private readonly Argument<string> _worksheet = new("worksheet") { Description = "Worksheet file, for example samples/reedbed-scarves.json." };
+    private readonly Option<string?> _out = new("--out") { Description = "Folder for handout.pdf, face.png, back.png, draft.svg, draft.wif and plan.json." };
+    private readonly Option<string?> _explain = new("--explain") { Description = "Show the working of one figure, for example warpLength." };
+    private readonly Option<string?> _units = new("--units") { Description = "metric or customary; as the worksheet says if left out." };
+    private readonly Option<string> _paper = new("--paper") { Description = "a4 or letter.", DefaultValueFactory = _ => "a4" };
+
+    /// <summary>The command.</summary>
+    public PlanCommand()
+        : base("plan", "Everything that follows from a worksheet: ends, warp, weft, packages, cost, cautions, handout.")
+    {
+        Arguments.Add(_worksheet);
+        foreach (Option option in (Option[])[_out, _explain, _units, _paper]) Options.Add(option);
+    }
+
+    /// <inheritdoc />
+    protected override Report Make(ParseResult input)
+    {
+        PageSize paper = Paper(input.GetValue(_paper)!);
+        (Worksheet worksheet, PlanResult plan) = WorksheetFile.Plan(input.GetValue(_worksheet)!);
+        UnitStyle units = input.GetValue(_units) is { } wanted ? Units(wanted) : worksheet.Units;
+        if (input.GetValue(_explain) is { } figure)
+        {
+            var working = plan.Figures.Find(figure).At("--explain").Value.Working;
+            return new Report(WorkingText.Write(working, units), new JsonObject { ["figure"] = working.Label, ["working"] = WorkingJson.Of(working) });
+        }
+
+        JsonObject json = PlanJson.Of(plan, worksheet.Currency, withWorkings: false);
+        string text = PlanText.Of(plan, worksheet.Currency, units);
+        if (input.GetValue(_out) is { } folder)
+        {
+            IReadOnlyList<(string Name, byte[] Contents)> files = PlanFiles.Of(worksheet, plan, paper);
+            OutputFolder.Write(folder, files);
+            text += $"\n\nWrote {string.Join(", ", files.Select(f => f.Name))} to {folder}.";
+        }
+
+        return new Report(text, json);
+    }
+
+    private static UnitStyle Units(string text) => text.Trim().ToLowerInvariant() switch
+    {
+        "metric" => UnitStyle.Metric,
+        "customary" => UnitStyle.Customary,
+        _ => throw new InputProblemException(new InputProblem($"\"{text}\" are no units.", "--units", "Use metric or customary.")),
+    };
+
+    private static PageSize Paper(string text) => text.Trim().ToLowerInvariant() switch
+    {
+        "a4" => PageSize.A4,
+        "letter" => PageSize.Letter,
+        _ => throw new InputProblemException(new InputProblem($"\"{text}\" is no size of paper.", "--paper", "Use a4 or letter.")),
+    };
+}

@@ -1,0 +1,62 @@
+using System.Collections.Immutable;
+using System.Text;
+using System.Text.Json;
+using Clothwright.Cli.Reports;
+using Clothwright.Core.Colours;
+using Clothwright.Core.Plans;
+using Clothwright.Core.Publishing;
+using Clothwright.Core.Publishing.Blocks;
+using Clothwright.Core.Worksheets;
+using Clothwright.Drawing.Drafts;
+using Clothwright.Drawing.Faces;
+using Clothwright.Drawing.Pdf;
+using Clothwright.Interchange.Drafts;
+
+namespace Clothwright.Cli;
+
+/// <summary>The files a plan is written to: handout, cloth faces (numbered from the second cloth on), draft and figures.</summary>
+internal static class PlanFiles
+{
+    private static readonly JsonSerializerOptions Pretty = new() { WriteIndented = true, Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    /// <summary>All files, complete in memory.</summary>
+    /// <param name="worksheet">The decisions.</param>
+    /// <param name="plan">What follows from them.</param>
+    /// <param name="paper">Size of its pages.</param>
+    public static IReadOnlyList<(string Name, byte[] Contents)> Of(Worksheet worksheet, PlanResult plan, PageSize paper)
+    {
+        Handout handout = HandoutComposer.Compose(plan, new HandoutOptions { Currency = worksheet.Currency, Note = worksheet.Note });
+        HandoutBlock[] blocks = [.. handout.Sections.SelectMany(s => s.Blocks)];
+        DraftBlock draft = blocks.OfType<DraftBlock>().First();
+        ClothLook[] cloths = [.. blocks.OfType<ClothBlock>().Select(b => b.Cloth)];
+        var woven = new WovenDraft(
+            draft.Draft,
+            Threads(draft.EndColours, draft.Draft.Ends),
+            Threads(draft.PickColours, draft.Draft.Picks));
+        var files = new List<(string, byte[])> { ("handout.pdf", Bytes(s => HandoutPdf.Write(handout, s, paper))) };
+        for (int i = 0; i < cloths.Length; i++)
+        {
+            ClothLook cloth = cloths[i];
+            string suffix = i == 0 ? "" : $"-{i + 1}";
+            files.Add(($"face{suffix}.png", Bytes(s => ClothPicture.Png(cloth, s, Face.Front))));
+            files.Add(($"back{suffix}.png", Bytes(s => ClothPicture.Png(cloth, s, Face.Back))));
+        }
+
+        files.Add(("draft.svg", Bytes(s => DraftSvg.Write(draft.Draft, s, new DraftColours(draft.EndColours, draft.PickColours)))));
+        files.Add(("draft.wif", DraftFile.Bytes(woven, "draft.wif")));
+        files.Add(("plan.json", Encoding.UTF8.GetBytes(PlanJson.Of(plan, worksheet.Currency, withWorkings: true).ToJsonString(Pretty))));
+        return files;
+    }
+
+    // Colours that come round again, written out for every thread.
+    private static WovenThreads Threads(ImmutableArray<SrgbColour> colours, int count) => colours.IsEmpty
+        ? WovenThreads.Plain
+        : new WovenThreads { Colours = [.. Enumerable.Range(0, count).Select(i => colours[i % colours.Length])] };
+
+    private static byte[] Bytes(Action<Stream> write)
+    {
+        using var stream = new MemoryStream();
+        write(stream);
+        return stream.ToArray();
+    }
+}

@@ -1,0 +1,54 @@
+using Clothwright.Core.Quantities;
+using Clothwright.Core.Weaves;
+using Clothwright.Core.Weaves.Structures;
+using CsCheck;
+
+namespace Clothwright.Core.Tests.Weaves.Structures;
+
+public class ProfileTests
+{
+    [Fact]
+    public void Letters_may_carry_lengths()
+    {
+        Profile profile = Profile.Parse("a2 B, c3", "AB - c").Value;
+
+        Assert.Equal([1, 1, 2, 3, 3, 3], profile.Ends.ToArray());
+        Assert.Equal([ShaftSet.Of(1, 2), ShaftSet.None, ShaftSet.Of(3)], profile.Picks.ToArray());
+        Assert.Equal(3, profile.Blocks);
+        Assert.True(profile.Shows(0, 2));
+        Assert.False(profile.Shows(1, 0));
+    }
+
+    [Fact]
+    public void Left_open_the_lines_follow_the_blocks_as_drawn_in() =>
+        Gen.Int[0, 5].Array[1, 20].Sample(blocks =>
+        {
+            Profile profile = Profile.Parse(string.Concat(blocks.Select(b => (char)('A' + b)))).Value;
+            Assert.All(Enumerable.Range(0, blocks.Length), i => Assert.True(profile.Shows(i, i)));
+        });
+
+    [Theory]
+    [InlineData("", "", "blocks", 0)]
+    [InlineData("AB1?", "", "blocks", 3)]
+    [InlineData("AZ", "", "blocks", 1)]
+    [InlineData("A0", "", "blocks", 0)]
+    [InlineData("A99999999999", "", "blocks", 0)]
+    [InlineData("AB", "A Q", "shown", 2)]
+    public void What_names_no_block_is_pointed_at(string blocks, string shown, string where, int position)
+    {
+        InputProblem problem = Profile.Parse(blocks, shown, 4).Problem!;
+
+        Assert.Equal(where, problem.Where);
+        Assert.Equal(position, problem.Position);
+    }
+
+    [Fact]
+    public void A_unit_weave_that_would_take_too_many_shafts_is_refused()
+    {
+        Profile wide = Profile.Parse("ABCDEFGHIJKLMNOPQRSTUVWXYZ").Value;
+
+        Assert.Contains("shafts", Assert.Throws<InputProblemException>(() => TurnedBlocks.Of(8, 3, wide)).Problem.What, StringComparison.Ordinal);
+        Assert.Equal(28, SummerAndWinter.Of(wide).Draft.Shafts);
+        Assert.Equal(28, BronsonLace.Of(wide).Draft.Shafts);
+    }
+}

@@ -7,7 +7,7 @@ namespace Clothwright.Drawing.Drafts;
 /// <param name="Brackets">The brackets.</param>
 internal sealed record DraftAxis(ImmutableArray<AxisSlot> Slots, ImmutableArray<AxisBracket> Brackets)
 {
-    private const int DrawnOfRepeat = 24;
+    private const int MostDrawnOfCut = 8;
 
     /// <summary>All threads of a row, none left out.</summary>
     /// <param name="count">How many.</param>
@@ -17,17 +17,24 @@ internal sealed record DraftAxis(ImmutableArray<AxisSlot> Slots, ImmutableArray<
     /// <param name="count">Threads in the row.</param>
     /// <param name="same">Whether two 0-based threads are worked alike.</param>
     /// <param name="noun">What a thread is called, for example <c>ends</c>.</param>
-    public static DraftAxis Shortened(int count, Func<int, int, bool> same, string noun)
+    /// <param name="drawnOfRepeats">Threads up to which repeats are drawn again, so that the figure can be seen.</param>
+    public static DraftAxis Shortened(int count, Func<int, int, bool> same, string noun, int drawnOfRepeats)
     {
         var slots = ImmutableArray.CreateBuilder<AxisSlot>();
         var brackets = ImmutableArray.CreateBuilder<AxisBracket>();
-        foreach (ThreadGroup group in ThreadRepeats.Find(count, same))
+        int told = 0;
+        List<ThreadGroup> groups = ThreadRepeats.Find(count, same);
+        for (int g = 0; g < groups.Count; g++)
         {
-            int drawn = group.Times == 1 ? 1 : Math.Clamp(DrawnOfRepeat / group.Period, 1, group.Times);
+            ThreadGroup group = groups[g] with { First = groups[g].First + told, Period = groups[g].Period - told };
+            told = g + 1 < groups.Count && groups[g + 1].Times == 1 ? CutRepeat(group, groups[g + 1], same) : 0;
+            if (group.Period == 0) continue;
+            int drawn = group.Times == 1 ? 1 : Math.Clamp(drawnOfRepeats / group.Period, 1, group.Times);
             if (group.Times > 1)
             {
                 string what = group.Period == 1 ? $"× {group.Times}" : $"{group.Period} {noun} × {group.Times}";
-                brackets.Add(new AxisBracket(slots.Count, slots.Count + group.Period - 1, what));
+                string cut = told > 0 ? $" + first {told}" : "";
+                brackets.Add(new AxisBracket(slots.Count, slots.Count + group.Period - 1, what + cut));
             }
 
             for (int i = 0; i < group.Period * drawn; i++)
@@ -38,6 +45,15 @@ internal sealed record DraftAxis(ImmutableArray<AxisSlot> Slots, ImmutableArray<
         }
 
         return new DraftAxis(slots.ToImmutable(), brackets.ToImmutable());
+    }
+
+    // Threads after the repeats that only begin the repeat once more: told instead of drawn, unless they are few.
+    private static int CutRepeat(ThreadGroup repeated, ThreadGroup rest, Func<int, int, bool> same)
+    {
+        if (repeated.Times == 1) return 0;
+        int alike = 0;
+        while (alike < Math.Min(rest.Period, repeated.Period) && same(repeated.First + alike, rest.First + alike)) alike++;
+        return alike > MostDrawnOfCut ? alike : 0;
     }
 
     /// <summary>A part of the row, for a page of its own.</summary>

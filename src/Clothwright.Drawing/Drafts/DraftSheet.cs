@@ -12,8 +12,11 @@ internal static class DraftSheet
     /// <param name="colours">Colours of the threads.</param>
     /// <param name="style">Style.</param>
     /// <exception cref="ArgumentException">The draft has no ends or no picks.</exception>
-    public static Figure Whole(Draft draft, DraftColours colours, DraftStyle style) =>
-        Part(draft, colours, style, DraftAxes.Ends(draft, colours, style), DraftAxes.Picks(draft, colours, style));
+    public static Figure Whole(Draft draft, DraftColours colours, DraftStyle style)
+    {
+        (DraftAxis ends, DraftAxis picks, DraftColours shown) = DraftAxes.Of(draft, colours, style);
+        return Part(draft, shown, style, ends, picks);
+    }
 
     /// <summary>The draft cut into sheets that fit a page, first ends and first picks first.</summary>
     /// <param name="draft">The draft; with at least one end and one pick.</param>
@@ -23,9 +26,8 @@ internal static class DraftSheet
     /// <param name="height">Greatest height of a sheet, in points.</param>
     public static ImmutableArray<Figure> Pages(Draft draft, DraftColours colours, DraftStyle style, float width, float height)
     {
-        DraftAxis ends = DraftAxes.Ends(draft, colours, style);
-        DraftAxis picks = DraftAxes.Picks(draft, colours, style);
-        DraftLayout all = new(draft, colours, style, ends, picks);
+        (DraftAxis ends, DraftAxis picks, DraftColours shown) = DraftAxes.Of(draft, colours, style);
+        DraftLayout all = new(draft, shown, style, ends, picks);
         int endsFit = all.SlotsThatFit(width - (all.Width - all.EndsLength), ends);
         int picksFit = all.SlotsThatFit(height - (all.Height - all.PicksLength), picks);
         var pages = ImmutableArray.CreateBuilder<Figure>();
@@ -33,7 +35,7 @@ internal static class DraftSheet
         {
             for (int end = 0; end < ends.Slots.Length; end += endsFit)
             {
-                pages.Add(Part(draft, colours, style, ends.Slice(end, endsFit), picks.Slice(pick, picksFit)));
+                pages.Add(Part(draft, shown, style, ends.Slice(end, endsFit), picks.Slice(pick, picksFit)));
             }
         }
 

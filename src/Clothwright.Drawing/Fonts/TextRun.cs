@@ -71,19 +71,14 @@ internal sealed class TextRun
         if (glyphs.Count == 0) return;
         ushort[] piece = [.. glyphs];
         glyphs.Clear();
-        using SKFont font = Font(face, Size);
-        float[] widths = font.GetGlyphWidths(piece);
-        int[] kerning = new int[piece.Length];
-        SKTypeface typeface = FontShelf.Of(face);
-        bool kerned = piece.Length > 1 && typeface.GetKerningPairAdjustments(piece, kerning.AsSpan(0, piece.Length - 1));
-        float em = Size / typeface.UnitsPerEm;
+        FaceMetrics metrics = FaceMetrics.Of(face);
         var positions = new float[piece.Length];
         float x = Width;
         for (int i = 0; i < piece.Length; i++)
         {
+            if (i > 0) x += metrics.Kerning(piece[i - 1], piece[i]) * Size;
             positions[i] = x;
-            x += widths[i];
-            if (kerned && i < piece.Length - 1) x += kerning[i] * em;
+            x += metrics.Width(piece[i]) * Size;
         }
 
         _pieces.Add((face, piece, positions));

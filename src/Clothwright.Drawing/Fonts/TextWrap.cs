@@ -1,8 +1,13 @@
+using System.Collections.Frozen;
+
 namespace Clothwright.Drawing.Fonts;
 
 /// <summary>Breaks text into lines that fit a width.</summary>
 internal static class TextWrap
 {
+    private static readonly FrozenSet<string> Units = FrozenSet.ToFrozenSet(
+        ["mm", "cm", "m", "in", "yd", "g", "kg", "oz", "lb", "h", "%", "tex", "g/m²", "oz/yd²", "yd/lb"], StringComparer.Ordinal);
+
     // Words are measured one by one; what kerning across a blank may add is kept free.
     private const float KernedBlank = 0.02f;
 
@@ -18,7 +23,7 @@ internal static class TextWrap
         var line = new List<string>();
         float used = 0;
         float blank = new TextRun("n n", face, size).Width - 2 * new TextRun("n", face, size).Width + KernedBlank * size;
-        foreach (string word in PrintableText.Clean(text).Split(' ', StringSplitOptions.RemoveEmptyEntries).SelectMany(w => Parts(w, face, size, width)))
+        foreach (string word in Words(PrintableText.Clean(text)).SelectMany(w => Parts(w, face, size, width)))
         {
             float wide = new TextRun(word, face, size).Width;
             if (line.Count > 0 && used + blank + wide > width) Close();
@@ -35,6 +40,28 @@ internal static class TextWrap
             line.Clear();
             used = 0;
         }
+    }
+
+    // Words between blanks; a number keeps its unit beside it.
+    private static IEnumerable<string> Words(string text)
+    {
+        string? number = null;
+        foreach (string word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            bool isUnit = number is not null && Units.Contains(word.TrimEnd('.', ',', ';', ':', ')'));
+            if (number is not null && !isUnit) yield return number;
+            if (isUnit)
+            {
+                yield return $"{number} {word}";
+                number = null;
+                continue;
+            }
+
+            number = char.IsAsciiDigit(word[^1]) ? word : null;
+            if (number is null) yield return word;
+        }
+
+        if (number is not null) yield return number;
     }
 
     // A word, cut into parts that fit where it is too long.

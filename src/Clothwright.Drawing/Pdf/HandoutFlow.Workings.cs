@@ -26,7 +26,7 @@ internal sealed partial class HandoutFlow
         }
 
         AddParagraph(Equation(working), level == 0 ? PageStyles.Strong : PageStyles.SmallStrong, width, Indent(level), level == 0 ? 9 : 3, keepWithNext: true);
-        AddParagraph($"{RuleText(working.Rule)}. {SourceText(working)}", PageStyles.Small, width, Indent(level), 0);
+        AddParagraph($"{RuleText(working)}. {SourceText(working)}", PageStyles.Small, width, Indent(level), 0);
         var above = new List<string>();
         foreach (Working input in working.Inputs)
         {
@@ -47,7 +47,7 @@ internal sealed partial class HandoutFlow
     private void AddGiven(Working given, int level)
     {
         _shown.IsNew(given);
-        string how = given.Rule.Source.Kind == SourceKind.Decision ? given.Rule.Source.Name : $"{RuleText(given.Rule)}. {SourceText(given)}";
+        string how = given.Rule.Source.Kind == SourceKind.Decision ? given.Rule.Source.Name : $"{RuleText(given)}. {SourceText(given)}";
         AddParagraph($"{Equation(given)}: {how}", PageStyles.Small, width, Indent(level), 1.5f);
     }
 
@@ -67,7 +67,7 @@ internal sealed partial class HandoutFlow
         return $"{working.Label} = {metric}" + (metric == customary ? "" : $" ({customary})");
     }
 
-    private static string RuleText(Rule rule) => rule.Name == rule.Formula ? rule.Formula : $"{rule.Name}: {rule.Formula}";
+    private static string RuleText(Working working) => working.Rule is var rule && (rule.Name == rule.Formula || rule.Name == working.Label) ? rule.Formula : $"{rule.Name}: {rule.Formula}";
 
     private static string SourceText(Working working)
     {

@@ -41,9 +41,11 @@ internal sealed partial class HandoutFlow(float width, float height)
         if (section.StartsPage && _items.Count > first) _items[first] = _items[first] with { StartsPage = true };
         _blockSpace = 5;
         _cloths = section.Blocks.OfType<ClothBlock>().Count();
-        foreach (HandoutBlock block in section.Blocks)
+        for (int i = 0; i < section.Blocks.Length; i++)
         {
-            AddBlock(block);
+            AddBlock(section.Blocks[i]);
+            bool introduces = section.Blocks[i] is ParagraphBlock && i + 1 < section.Blocks.Length && section.Blocks[i + 1] is not ParagraphBlock;
+            if (introduces) _items[^1] = _items[^1] with { KeepWithNext = true };
             _blockSpace = 13;
         }
     }

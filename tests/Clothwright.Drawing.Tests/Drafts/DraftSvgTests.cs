@@ -126,6 +126,19 @@ public class DraftSvgTests
     }
 
     [Fact]
+    public void Colours_that_repeat_too_slowly_are_left_to_the_winding_order()
+    {
+        var colours = new DraftColours([.. Enumerable.Range(0, 200).Select(i => i < 150 ? Pictures.TideBlue : Pictures.DrySand)], []);
+        XDocument svg = XDocument.Parse(DraftSvg.ToString(Pictures.Twill(200, 8), colours));
+        XDocument inThreads = XDocument.Parse(DraftSvg.ToString(Pictures.Twill(200, 8), colours with { Picks = [Pictures.Saltmarsh] }, new DraftStyle { Ink = DrawdownInk.Threads }));
+
+        Assert.Contains("4 ends × 50", Texts(svg, "repeat"));
+        Assert.Equal(0, Cells(svg, "end-colour"));
+        Assert.Contains("4 ends × 37", Texts(inThreads, "repeat"));
+        Assert.True(Cells(inThreads, "end-colour") > 0);
+    }
+
+    [Fact]
     public void In_threads_each_crossing_has_the_colour_of_the_thread_on_top()
     {
         Draft twill = Pictures.Twill(8, 8);

@@ -30,6 +30,19 @@ public class ThreadRepeatsTests
     }
 
     [Fact]
+    public void A_long_cut_repeat_is_told_and_a_short_one_drawn()
+    {
+        DraftAxis told = DraftAxis.Shortened(32 * 9 + 22, (a, b) => a % 32 == b % 32, "picks", 16);
+        DraftAxis drawn = DraftAxis.Shortened(32 * 9 + 3, (a, b) => a % 32 == b % 32, "picks", 16);
+
+        Assert.Equal("32 picks × 9 + first 22", Assert.Single(told.Brackets).Text);
+        Assert.Equal(32, told.Slots.Length);
+        Assert.Equal("32 picks × 9", Assert.Single(drawn.Brackets).Text);
+        Assert.Equal(35, drawn.Slots.Length);
+        Assert.Equal(290, drawn.Slots[^1].Thread);
+    }
+
+    [Fact]
     public void Groups_worked_in_order_give_back_every_row_of_threads()
     {
         Gen.String[Gen.Char['1', '3'], 1, 120].Sample(threads =>

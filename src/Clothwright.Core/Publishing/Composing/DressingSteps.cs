@@ -65,12 +65,21 @@ internal static class DressingSteps
         return new HandoutStep("Sley", $"Sley {order}, so that the warp stands {Words.Both(plan.ReedWidth)} wide in the middle of the reed.{floating}");
     }
 
+    // Each heddle lifts the ends in its eyes, as a shaft does; ends in the slots of all of them are the last shaft of the draft.
     private static HandoutStep Heddles(PlanResult plan)
     {
-        string which = plan.Reed is { Heddles: > 1 } fit
-            ? $"Thread {Words.Spelled(fit.Heddles)} heddles, the back one first. Every end goes through an eye or a slot of each heddle, as the draft shows."
-            : "Draw one end through each eye and each slot in turn.";
-        return new HandoutStep("Thread the heddle", $"{which} The warp stands {Words.Both(plan.ReedWidth)} wide in the middle of the heddle.");
+        int heddles = ToolsText.HeddleCount(plan);
+        int sticks = plan.LoomDraft.Shafts - heddles - 1;
+        var text = new List<string>
+        {
+            heddles == 1
+                ? "Draw one end through each eye and each slot in turn."
+                : $"Thread {Words.Spelled(heddles)} heddles, the back one first: an end on shaft 1 of the draft goes through an eye of the first heddle, on shaft 2 through an eye of the second, and through slots of the others; "
+                    + "an end on a shaft beyond goes through slots of all.",
+        };
+        if (sticks > 0) text.Add($"What the heddles cannot lift by themselves is picked up with {Words.Of(sticks, "stick")} behind them.");
+        text.Add($"The warp stands {Words.Both(plan.ReedWidth)} wide in the middle of the heddle.");
+        return new HandoutStep("Thread the heddle", string.Join(" ", text));
     }
 
     private static HandoutStep TieUp(Draft draft) => new("Tie up", draft.RisingShed ? "Tie each treadle to the shafts that it lifts." : "Tie each treadle to the shafts that it lowers.")

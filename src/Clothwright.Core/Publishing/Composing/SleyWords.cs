@@ -15,7 +15,7 @@ internal static class SleyWords
         {
             0 => $"{fit.Name}, {Order(fit.Sley)}, which gives {sett}",
             1 => $"{fit.Name}, one end in each eye and slot, which gives {sett}",
-            _ => $"{Words.Sentence(Words.Spelled(fit.Heddles))} of {fit.Name} together, one end in each eye and slot of every heddle, which gives {sett}",
+            _ => $"{fit.Name} together, one end in each eye and slot of every heddle, which gives {sett}",
         };
     }
 

@@ -21,14 +21,18 @@ internal static class ToolsText
         }
 
         int wefts = plan.Pieces.SelectMany(p => p.Weft).Select(w => w.YarnId).Distinct(StringComparer.Ordinal).Count();
-        rows.Add(new TableRow(["Shuttles", $"{Words.Sentence(Words.Spelled(wefts))}, one for each weft, and waste yarn for the header"]));
+        rows.Add(new TableRow(["Shuttles", wefts == 1 ? "One, and waste yarn for the header" : $"{Words.Sentence(Words.Spelled(wefts))}, one for each weft, and waste yarn for the header"]));
         rows.Add(new TableRow(["Also", "Tape measure, scale, and paper for the measures"]));
         return new TableBlock([new TableColumn("Tool"), new TableColumn("What is needed")], rows.ToImmutable());
     }
 
+    /// <summary>Rigid heddles in use: for the sett or for the weave, whichever asks for more, as far as the loom takes them.</summary>
+    public static int HeddleCount(PlanResult plan) =>
+        Math.Max(Math.Max(1, plan.Reed?.Heddles ?? 1), Math.Min(plan.LoomDraft.Shafts - 1, plan.Loom.RigidHeddles));
+
     private static string Kind(PlanResult plan)
     {
-        if (plan.Loom.Kind == LoomKind.RigidHeddle) return Words.Of(Math.Max(1, plan.Reed?.Heddles ?? 1), "heddle");
+        if (plan.Loom.Kind == LoomKind.RigidHeddle) return Words.Of(HeddleCount(plan), "heddle");
         string shafts = Words.Of(plan.LoomDraft.Shafts, "shaft");
         return DraftText.IsTreadled(plan) ? $"{shafts} and {Words.Of(plan.LoomDraft.Treadles, "treadle")}" : shafts;
     }

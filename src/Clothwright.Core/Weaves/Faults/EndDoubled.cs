@@ -10,8 +10,11 @@ public sealed record EndDoubled(int End) : Slip
     internal override (int Place, int Detail) Order => (End, 0);
 
     /// <inheritdoc />
-    public override Draft Apply(Draft draft) =>
-        draft with { Threading = draft.Threading.Insert(Checked(End, draft.Ends, nameof(End)), draft.Threading[End]) };
+    public override Draft Apply(Draft draft) => draft with
+    {
+        Threading = draft.Threading.Insert(Checked(End, draft.Ends, nameof(End)), draft.Threading[End]),
+        WarpOrder = Doubled(draft.WarpOrder, draft.Ends, End),
+    };
 
     /// <inheritdoc />
     public override string Describe(Draft draft) =>

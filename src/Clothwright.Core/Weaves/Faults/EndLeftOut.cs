@@ -10,7 +10,11 @@ public sealed record EndLeftOut(int End) : Slip
     internal override (int Place, int Detail) Order => (End, 0);
 
     /// <inheritdoc />
-    public override Draft Apply(Draft draft) => draft with { Threading = draft.Threading.RemoveAt(Checked(End, draft.Ends, nameof(End))) };
+    public override Draft Apply(Draft draft) => draft with
+    {
+        Threading = draft.Threading.RemoveAt(Checked(End, draft.Ends, nameof(End))),
+        WarpOrder = Without(draft.WarpOrder, draft.Ends, End),
+    };
 
     /// <inheritdoc />
     public override string Describe(Draft draft) =>

@@ -13,9 +13,10 @@ public sealed record PickDoubled(int Pick) : Slip
     public override Draft Apply(Draft draft)
     {
         Checked(Pick, draft.Picks, nameof(Pick));
+        Draft yarns = draft with { WeftOrder = Doubled(draft.WeftOrder, draft.Picks, Pick) };
         return draft.LiftPlan.IsEmpty
-            ? draft with { Treadling = draft.Treadling.Insert(Pick, draft.Treadling[Pick]) }
-            : draft with { LiftPlan = draft.LiftPlan.Insert(Pick, draft.LiftPlan[Pick]) };
+            ? yarns with { Treadling = draft.Treadling.Insert(Pick, draft.Treadling[Pick]) }
+            : yarns with { LiftPlan = draft.LiftPlan.Insert(Pick, draft.LiftPlan[Pick]) };
     }
 
     /// <inheritdoc />

@@ -13,9 +13,10 @@ public sealed record PickLeftOut(int Pick) : Slip
     public override Draft Apply(Draft draft)
     {
         Checked(Pick, draft.Picks, nameof(Pick));
+        Draft yarns = draft with { WeftOrder = Without(draft.WeftOrder, draft.Picks, Pick) };
         return draft.LiftPlan.IsEmpty
-            ? draft with { Treadling = draft.Treadling.RemoveAt(Pick) }
-            : draft with { LiftPlan = draft.LiftPlan.RemoveAt(Pick) };
+            ? yarns with { Treadling = draft.Treadling.RemoveAt(Pick) }
+            : yarns with { LiftPlan = draft.LiftPlan.RemoveAt(Pick) };
     }
 
     /// <inheritdoc />

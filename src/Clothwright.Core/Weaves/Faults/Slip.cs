@@ -31,6 +31,15 @@ public abstract record Slip
     /// <summary>How unlikely the slip is among its like; 0 for the likeliest. A judgement of our own, used only to rank equal readings.</summary>
     internal virtual int Oddity(Draft draft) => 0;
 
+    // The yarns of the threads once a line is taken out, or doubled.
+    private protected static ThreadOrder Without(ThreadOrder order, int threads, int line) => order.Repeat.Length == 1
+        ? order
+        : ThreadOrder.Of([.. Enumerable.Range(0, threads).Where(t => t != line).Select(t => order[t]).DefaultIfEmpty()]);
+
+    private protected static ThreadOrder Doubled(ThreadOrder order, int threads, int line) => order.Repeat.Length == 1
+        ? order
+        : ThreadOrder.Of([.. Enumerable.Range(0, threads + 1).Select(t => order[t > line ? t - 1 : t])]);
+
     private protected static int Checked(int index, int count, string thing) => index >= 0 && index < count
         ? index
         : throw new ArgumentOutOfRangeException(thing, index, $"The draft has {count} of these.");

@@ -1,5 +1,3 @@
-using System.Numerics;
-
 namespace Clothwright.Core.Weaves.Faults;
 
 /// <summary>Outward search for slips.</summary>
@@ -79,17 +77,19 @@ internal sealed class SlipSearch
         if (left == 0) return;
         for (int end = Math.Min(endsBelow, draft.Ends) - 1; end >= 0; end--)
         {
-            // Of neighbours on one shaft the first stands for all.
+            // Of neighbours on one shaft the first stands for all, and may be taken again.
             if (end > 0 && draft.Threading[end] == draft.Threading[end - 1]) continue;
-            if (draft.Ends > 1) Try(new EndLeftOut(end), end, int.MaxValue);
-            Try(new EndDoubled(end), end, int.MaxValue);
+            bool run = end + 1 < draft.Ends && draft.Threading[end] == draft.Threading[end + 1];
+            if (draft.Ends > 1) Try(new EndLeftOut(end), run ? end + 1 : end, int.MaxValue);
+            Try(new EndDoubled(end), end + 1, int.MaxValue);
         }
 
         for (int pick = Math.Min(picksBelow, _cloth.Picks) - 1; pick >= 0; pick--)
         {
-            if (pick > 0 && draft.Lift(pick) == draft.Lift(pick - 1)) continue;
-            Try(new PickLeftOut(pick), 0, pick);
-            Try(new PickDoubled(pick), 0, pick);
+            if (pick > 0 && Pressed(draft, pick) == Pressed(draft, pick - 1)) continue;
+            bool run = pick + 1 < draft.Picks && Pressed(draft, pick) == Pressed(draft, pick + 1);
+            Try(new PickLeftOut(pick), 0, run ? pick + 1 : pick);
+            Try(new PickDoubled(pick), 0, pick + 1);
         }
 
         void Try(Slip slip, int ends, int picks)
@@ -99,6 +99,8 @@ internal sealed class SlipSearch
             made.RemoveAt(made.Count - 1);
         }
     }
+
+    private static ShaftSet Pressed(Draft draft, int pick) => draft.LiftPlan.IsEmpty ? draft.Treadling[pick] : draft.LiftPlan[pick];
 
     private void Below(SlipState state, List<Slip> made, int left, List<Slip[]> found)
     {
@@ -124,17 +126,30 @@ internal sealed class SlipSearch
         }
     }
 
-    // Missing and doubled lines act in order; the rest is a set.
+    // Missing and doubled lines act in order, and so do crossings that share an end; the rest is a set.
     private static string Key(List<Slip> made)
     {
-        IEnumerable<Slip> lines = made.Where(s => s is EndLeftOut or EndDoubled or PickLeftOut or PickDoubled);
-        IEnumerable<Slip> others = made.Where(s => s is not (EndLeftOut or EndDoubled or PickLeftOut or PickDoubled))
-            .OrderBy(s => s.Kind).ThenBy(s => s.Order);
-        return string.Join(';', lines.Concat(others).Select(s => s switch
+        var inOrder = new List<Slip>(made);
+        for (int i = 1; i < inOrder.Count; i++)
+        {
+            for (int j = i; j > 0 && Exchangeable(inOrder[j - 1], inOrder[j]) && Compare(inOrder[j], inOrder[j - 1]) < 0; j--)
+            {
+                (inOrder[j], inOrder[j - 1]) = (inOrder[j - 1], inOrder[j]);
+            }
+        }
+
+        return string.Join(';', inOrder.Select(s => s switch
         {
             WrongHeddle h => $"h{h.End}:{h.Shafts.Bits}",
             WrongTreadle t => $"t{t.Pick}:{t.Pressed.Bits}",
             _ => $"{(int)s.Kind},{s.Order.Place}:{s.Order.Detail}",
         }));
+
+        static bool Exchangeable(Slip one, Slip other) => !MovesLines(one) && !MovesLines(other)
+            && !(one is CrossedEnds a && other is CrossedEnds b && Math.Abs(a.End - b.End) < 2);
+
+        static int Compare(Slip one, Slip other) => (one.Kind, one.Order).CompareTo((other.Kind, other.Order));
     }
+
+    private static bool MovesLines(Slip slip) => slip is EndLeftOut or EndDoubled or PickLeftOut or PickDoubled;
 }

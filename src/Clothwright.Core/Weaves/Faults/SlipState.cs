@@ -8,21 +8,23 @@ internal sealed class SlipState
     private readonly Draft _draft;
     private readonly ClothToExplain _cloth;
     private readonly HashSet<int> _endsChanged;
+    private readonly HashSet<int> _endsCrossed;
     private readonly HashSet<int> _picksChanged;
     private readonly HashSet<(int Treadle, int Shaft)> _tiesChanged;
     private readonly ulong[][] _endsOf;
     private readonly int _words;
 
     public SlipState(Draft draft, ClothToExplain cloth)
-        : this(draft, cloth, [], [], [])
+        : this(draft, cloth, [], [], [], [])
     {
     }
 
-    private SlipState(Draft draft, ClothToExplain cloth, HashSet<int> ends, HashSet<int> picks, HashSet<(int, int)> ties)
+    private SlipState(Draft draft, ClothToExplain cloth, HashSet<int> ends, HashSet<int> crossed, HashSet<int> picks, HashSet<(int, int)> ties)
     {
         _draft = draft;
         _cloth = cloth;
         _endsChanged = ends;
+        _endsCrossed = crossed;
         _picksChanged = picks;
         _tiesChanged = ties;
         _words = (draft.Ends + 63) / 64;
@@ -42,10 +44,10 @@ internal sealed class SlipState
         Draft draft = slip.Apply(_draft);
         return slip switch
         {
-            WrongHeddle h => new(draft, _cloth, [.. _endsChanged, h.End], _picksChanged, _tiesChanged),
-            CrossedEnds c => new(draft, _cloth, [.. _endsChanged, c.End, c.End + 1], _picksChanged, _tiesChanged),
-            WrongTreadle t => new(draft, _cloth, _endsChanged, [.. _picksChanged, t.Pick], _tiesChanged),
-            WrongTie t => new(draft, _cloth, _endsChanged, _picksChanged, [.. _tiesChanged, (t.Treadle, t.Shaft)]),
+            WrongHeddle h => new(draft, _cloth, [.. _endsChanged, h.End], _endsCrossed, _picksChanged, _tiesChanged),
+            CrossedEnds c => new(draft, _cloth, _endsChanged, [.. _endsCrossed, c.End, c.End + 1], _picksChanged, _tiesChanged),
+            WrongTreadle t => new(draft, _cloth, _endsChanged, _endsCrossed, [.. _picksChanged, t.Pick], _tiesChanged),
+            WrongTie t => new(draft, _cloth, _endsChanged, _endsCrossed, _picksChanged, [.. _tiesChanged, (t.Treadle, t.Shaft)]),
             _ => throw new ArgumentException($"A {slip.Kind} moves lines; it comes before the others.", nameof(slip)),
         };
     }
@@ -57,12 +59,13 @@ internal sealed class SlipState
         ShaftSet pressed = _draft.LiftPlan.IsEmpty ? _draft.Treadling[pick] : _draft.LiftPlan[pick];
         if (!_endsChanged.Contains(end))
         {
-            for (int shaft = 1; shaft <= _draft.Shafts; shaft++)
+            // A crossed end on yet another shaft is two wrong heddles as well.
+            for (int shaft = 1; shaft <= _draft.Shafts && !_endsCrossed.Contains(end); shaft++)
             {
                 if (on != ShaftSet.Of(shaft)) yield return new WrongHeddle(end, ShaftSet.Of(shaft));
             }
 
-            if (on.Bits != 0) yield return new WrongHeddle(end, ShaftSet.None);
+            if (on.Bits != 0 && !_endsCrossed.Contains(end)) yield return new WrongHeddle(end, ShaftSet.None);
             for (int left = Math.Max(0, end - 1); left <= end && left + 1 < _draft.Ends; left++)
             {
                 if (_draft.Threading[left] == _draft.Threading[left + 1]) continue;

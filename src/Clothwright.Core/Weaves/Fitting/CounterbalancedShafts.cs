@@ -21,7 +21,7 @@ internal static class CounterbalancedShafts
     }
 
     /// <summary>The kinds that rise on each kind of pick, packed; kinds beyond 64 do not fit.</summary>
-    public static ImmutableArray<ulong> Rising(LineClasses lines) =>
+    public static ImmutableArray<ulong> Rising(ClothKinds lines) =>
         [.. Enumerable.Range(0, lines.PickKinds).Select(pick =>
             Enumerable.Range(0, lines.EndKinds).Aggregate(0UL, (bits, end) => lines.Up(pick, end) ? bits | 1UL << end : bits))];
 

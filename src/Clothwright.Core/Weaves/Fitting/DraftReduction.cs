@@ -25,20 +25,18 @@ public sealed record DraftReduction(
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(shafts, 1);
         ArgumentOutOfRangeException.ThrowIfLessThan(lifts, 1);
-        LineClasses lines = LineClasses.Of(cloth);
-        int[] pickCount = LineClasses.Counts(lines.PickKind, lines.PickKinds);
+        var lines = new ClothKinds(cloth);
         var endChoice = KeptLines.Choose(
-            LineClasses.Counts(lines.EndKind, lines.EndKinds),
-            (a, b) => Enumerable.Range(0, lines.PickKinds).Sum(p => lines.Up(p, a) != lines.Up(p, b) ? pickCount[p] : 0),
+            lines.EndTimes,
+            (a, b) => Enumerable.Range(0, lines.PickKinds).Sum(p => lines.Up(p, a) != lines.Up(p, b) ? lines.PickTimes[p] : 0),
             shafts, aim);
         int[] likeEnd = [.. lines.EndKind.Select((kind, end) => endChoice.Like[kind] == kind ? end : lines.FirstEnd[endChoice.Like[kind]])];
         Drawdown narrowed = Drawdown.From(cloth.Ends, cloth.Picks, (pick, end) => cloth[pick, likeEnd[end]]);
 
-        LineClasses after = LineClasses.Of(narrowed);
-        int[] endCount = LineClasses.Counts(after.EndKind, after.EndKinds);
+        var after = new ClothKinds(narrowed);
         var pickChoice = KeptLines.Choose(
-            LineClasses.Counts(after.PickKind, after.PickKinds),
-            (a, b) => Enumerable.Range(0, after.EndKinds).Sum(e => after.Up(a, e) != after.Up(b, e) ? endCount[e] : 0),
+            after.PickTimes,
+            (a, b) => Enumerable.Range(0, after.EndKinds).Sum(e => after.Up(a, e) != after.Up(b, e) ? after.EndTimes[e] : 0),
             lifts, aim);
         int[] likePick = [.. after.PickKind.Select((kind, pick) => pickChoice.Like[kind] == kind ? pick : after.FirstPick[pickChoice.Like[kind]])];
         Drawdown result = Drawdown.From(cloth.Ends, cloth.Picks, (pick, end) => narrowed[likePick[pick], end]);

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace Clothwright.Core.Weaves.Fitting;
 
 /// <summary>Chooses which kinds of lines to keep when only so many may stay; the others become like the nearest kept one.</summary>
@@ -5,9 +7,10 @@ namespace Clothwright.Core.Weaves.Fitting;
 /// <param name="Proved">Whether no choice costs less.</param>
 internal sealed record KeptLines(int[] Like, bool Proved)
 {
-    private const long Steps = 400_000;
+    // Comparisons of two kinds before the search stops proving: a second or so.
+    private const long Comparisons = 20_000_000;
 
-    public static KeptLines Choose(int[] counts, Func<int, int, int> crossings, int most, ReductionAim aim)
+    public static KeptLines Choose(ImmutableArray<int> counts, Func<int, int, int> crossings, int most, ReductionAim aim)
     {
         int kinds = counts.Length;
         if (kinds <= most) return new KeptLines([.. Enumerable.Range(0, kinds)], true);
@@ -32,7 +35,7 @@ internal sealed record KeptLines(int[] Like, bool Proved)
         private readonly int[] _order = [.. Enumerable.Range(0, kinds).OrderByDescending(k => Enumerable.Range(0, kinds).Where(j => j != k).Min(j => cost[k, j]))];
         private bool[] _bestOut = [];
         private long _best = long.MaxValue;
-        private long _left = Steps;
+        private long _left = Comparisons / ((long)kinds * kinds);
 
         public KeptLines Run()
         {

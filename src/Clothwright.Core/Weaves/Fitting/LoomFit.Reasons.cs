@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Clothwright.Core.Looms;
 using Clothwright.Core.Quantities;
+using Clothwright.Core.Weaves.Analysis.Layers;
 using Clothwright.Core.Workings;
 
 namespace Clothwright.Core.Weaves.Fitting;
@@ -36,7 +37,7 @@ public static partial class LoomFit
         return $"Treadles 1 to {walk.Left} are for the left foot: {string.Join(", and ", new[] { steps, doubles }.Where(s => s.Length > 0))}.";
     }
 
-    private static bool CheckSheds(ShaftLayout layout, LineClasses lines, LoomLimits limits, List<string> reasons)
+    private static bool CheckSheds(ShaftLayout layout, ClothKinds lines, LoomLimits limits, List<string> reasons)
     {
         bool clear = true;
         ulong all = ShaftSet.FirstOf(layout.Shafts).Bits;
@@ -61,7 +62,7 @@ public static partial class LoomFit
         return clear;
     }
 
-    private static LoomFitResult TooMany(LineClasses lines, LoomLimits limits, List<string> reasons)
+    private static LoomFitResult TooMany(ClothKinds lines, LoomLimits limits, List<string> reasons)
     {
         reasons.Add(CannotShafts(lines.EndKinds, limits));
         var empty = new LoomFitResult
@@ -79,19 +80,20 @@ public static partial class LoomFit
     }
 
     // Shafts first; then the picks, if one treadle a pick would still be too many.
-    private static DraftReduction? Change(LineClasses lines, LoomLimits limits, LoomFitResult fit, List<string> said)
+    private static DraftReduction? Change(ClothKinds lines, LoomLimits limits, LoomFitResult fit, List<string> said)
     {
         bool shafts = fit.Shafts.Value.Count > limits.Shafts;
         bool treadles = limits.Shed != ShedAction.Levers && fit.Treadles.Value.Count > limits.Treadles;
         if (!shafts && !treadles) return null;
         int lifts = limits.Shed == ShedAction.Levers ? int.MaxValue : limits.Treadles;
         DraftReduction change = DraftReduction.To(lines.Cloth, shafts ? limits.Shafts : int.MaxValue, lifts);
-        LineClasses after = LineClasses.Of(change.Cloth);
         said.Add(change.InWords);
-        int[] loose = [.. Enumerable.Range(0, after.PickKinds).Where(p => Enumerable.Range(0, after.EndKinds).All(e => after.Up(p, e) == after.Up(p, 0)))];
-        if (loose.Length > 0)
+        var layers = ClothLayers.Of(change.Cloth);
+        if (!layers.HangsTogether && ClothLayers.Of(lines.Cloth).HangsTogether)
         {
-            said.Add($"After that change pick {after.FirstPick[loose[0]] + 1} floats over the whole width: treadle it otherwise, or choose other ends to keep.");
+            said.Add(layers.LoosePicks.IsEmpty && layers.LooseEnds.IsEmpty
+                ? $"After that change the cloth falls into {layers.Layers.Length} layers: choose other ends to keep."
+                : "After that change some threads lie loose over the whole cloth: choose other ends to keep.");
         }
 
         return change;

@@ -7,7 +7,7 @@ namespace Clothwright.Core.Weaves.Fitting;
 public static partial class LoomFit
 {
     // Null if the ends differ in more ways than a loom here can have shafts.
-    private static ShaftLayout? LayShafts(LineClasses lines, LoomLimits limits, ITieUpSearch search, List<string> reasons)
+    private static ShaftLayout? LayShafts(ClothKinds lines, LoomLimits limits, ITieUpSearch search, List<string> reasons)
     {
         bool sinking = limits.Shed is ShedAction.Sinking or ShedAction.Counterbalance;
         bool everyEndMoves = limits.Shed is ShedAction.Counterbalance or ShedAction.Countermarche || limits.RigidHeddles > 0;
@@ -36,7 +36,7 @@ public static partial class LoomFit
         return Assign(lines, share, still, Moves, sinking);
     }
 
-    private static ShaftLayout Assign(LineClasses lines, int[] share, bool[] still, Func<int, int, bool> moves, bool sinking)
+    private static ShaftLayout Assign(ClothKinds lines, int[] share, bool[] still, Func<int, int, bool> moves, bool sinking)
     {
         // A kind spread over several shafts takes them in turn along the warp.
         var columnOf = new Dictionary<(int Kind, int Turn), int>();
@@ -55,7 +55,9 @@ public static partial class LoomFit
             if (!columnOf.TryGetValue(key, out column[end])) columnOf[key] = column[end] = columnOf.Count;
         }
 
-        int[] number = ShaftOrder.Number(column, columnOf.Count);
+        int[] number = columnOf.Count == 0
+            ? []
+            : [.. ThreadingOrder.Numbers([.. column.Where(c => c >= 0)], columnOf.Count).Select(n => n + 1)];
         var moved = ImmutableArray.CreateBuilder<ShaftSet>(lines.PickKinds);
         for (int pick = 0; pick < lines.PickKinds; pick++)
         {
@@ -74,7 +76,7 @@ public static partial class LoomFit
     }
 
     // Roles exchanged: ends are the lifts, shafts the treadles, and the picks are what is moved.
-    private static ShaftLayout? SharedShafts(LineClasses lines, LoomLimits limits, bool sinking, ITieUpSearch search)
+    private static ShaftLayout? SharedShafts(ClothKinds lines, LoomLimits limits, bool sinking, ITieUpSearch search)
     {
         if (lines.PickKinds > ShaftSet.Highest) return null;
         ShaftSet[] column = [.. Enumerable.Range(0, lines.EndKinds).Select(end =>

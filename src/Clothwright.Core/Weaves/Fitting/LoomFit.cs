@@ -34,7 +34,9 @@ public static partial class LoomFit
     public static LoomFitResult For(Draft draft, LoomLimits limits, ITieUpSearch? search = null)
     {
         LoomFitResult fit = For(draft.Drawdown(), limits, search);
-        return fit.Draft is null || draft.Name.Length == 0 ? fit : fit with { Draft = fit.Draft with { Name = draft.Name } };
+        return fit.Draft is null
+            ? fit
+            : fit with { Draft = fit.Draft with { Name = draft.Name, WarpOrder = draft.WarpOrder, WeftOrder = draft.WeftOrder } };
     }
 
     /// <summary>Fits a cloth.</summary>
@@ -46,7 +48,7 @@ public static partial class LoomFit
     {
         if (limits.Problem() is { } problem) throw new InputProblemException(problem);
         search ??= new BranchAndBoundSearch();
-        LineClasses lines = LineClasses.Of(cloth);
+        var lines = new ClothKinds(cloth);
         var reasons = new List<string>();
         ShaftLayout? layout = LayShafts(lines, limits, search, reasons);
         if (layout is null) return TooMany(lines, limits, reasons);
@@ -65,7 +67,7 @@ public static partial class LoomFit
         return fit with { Feasible = feasible, SmallestChange = change, Reasons = [.. reasons] };
     }
 
-    private static LoomFitResult OnLevers(ShaftLayout layout, LineClasses lines)
+    private static LoomFitResult OnLevers(ShaftLayout layout, ClothKinds lines)
     {
         ImmutableArray<ShaftSet> plan = [.. lines.PickKind.Select(layout.Up)];
         return new LoomFitResult
@@ -83,7 +85,7 @@ public static partial class LoomFit
     }
 
     private static LoomFitResult OnTreadles(
-        ShaftLayout layout, LineClasses lines, LoomLimits limits, ITieUpSearch search, List<string> reasons)
+        ShaftLayout layout, ClothKinds lines, LoomLimits limits, ITieUpSearch search, List<string> reasons)
     {
         bool countermarche = limits.Shed == ShedAction.Countermarche;
         int[] pressing = [.. Enumerable.Range(0, layout.Moved.Length).Where(k => countermarche || layout.Moved[k].Bits != 0)];
@@ -145,7 +147,7 @@ public static partial class LoomFit
         };
     }
 
-    private static Derived<Whole> ShaftCount(ShaftLayout layout, LineClasses lines, Rule rule) => Derived.From<Whole>(
+    private static Derived<Whole> ShaftCount(ShaftLayout layout, ClothKinds lines, Rule rule) => Derived.From<Whole>(
         "shafts",
         layout.Threading.Any(e => e.Count > 1) ? SharedShaftRule : rule,
         Derived.Given("different ends", Whole.FromCount(lines.EndKinds), Source.Derivation, formula: "different columns of the drawdown"),

@@ -7,6 +7,9 @@ internal sealed class TreadleChoice
 {
     private const byte Open = 0, In = 1, Out = 2;
 
+    // How much a lift completed counts against a lift helped, by beginning.
+    private static readonly int[] GainWeights = [5, 1000, 2, 1, 10];
+
     private readonly int[][] _wayMembers;
     private readonly int[] _wayLift;
     private readonly int[][] _liftWays;
@@ -64,6 +67,9 @@ internal sealed class TreadleChoice
     }
 
     public int Mark => _trail.Count;
+
+    /// <summary>The order in which candidates are tried: a number, from 0, always with the same order.</summary>
+    public int Beginning { get; set; }
 
     public int Taken { get; private set; }
 
@@ -176,7 +182,17 @@ internal sealed class TreadleChoice
 
         return best;
 
-        int Worth(int c) => (_gain[c] << 10) + _uses[c];
+        long Worth(int c) => Beginning < GainWeights.Length ? (long)GainWeights[Beginning] * _gain[c] + _uses[c] : Shuffled(c);
+    }
+
+    // Mixing of two numbers by multiplication, as in common hash functions; only its spread matters.
+    private long Shuffled(int candidate)
+    {
+        unchecked
+        {
+            uint mixed = ((uint)Beginning * 0x9E3779B1u) ^ ((uint)candidate * 0x85EBCA77u);
+            return (mixed * 0xC2B2AE3Du) >> 16;
+        }
     }
 
     // _gain: lifts that this one treadle would complete; _uses: lifts it could help, 0, 1 or more.

@@ -216,7 +216,11 @@ public class HandoutComposerTests
         {
             Pieces = Plans.Only(Plans.Scarf("towel", "marsh"), p => p with
             {
-                Kind = PieceKind.Towel, Count = 4, Fringe = FringeStyle.None, FringeLength = Length.Zero, Hem = Length.FromCentimetres(4),
+                Kind = PieceKind.Towel,
+                Count = 4,
+                Fringe = FringeStyle.None,
+                FringeLength = Length.Zero,
+                Hem = Length.FromCentimetres(4),
                 Weft = [new WeftRun("marsh", 1) { ClaspedWith = "tide" }],
             }),
         });

@@ -1,7 +1,7 @@
 using BenchmarkDotNet.Running;
 using Clothwright.Benchmarks.Weaves;
 
-// "quick" prints the medians of a short run; anything else goes to BenchmarkDotNet, for example: --filter '*'.
+// "quick" prints the processor times of a short run; anything else goes to BenchmarkDotNet, for example: --filter '*'.
 if (args is ["quick", ..])
 {
     Console.WriteLine(WeaveTimes.Table());

@@ -10,6 +10,7 @@ public class ProjectArrowTests
         ["Clothwright.Core"] = [],
         ["Clothwright.Interchange"] = ["Clothwright.Core", "CsvHelper"],
         ["Clothwright.Drawing"] = ["Clothwright.Core", "SkiaSharp", "SkiaSharp.HarfBuzz", "HarfBuzzSharp"],
+        ["Clothwright.Solving"] = ["Clothwright.Core", "Google.OrTools", "Google.Protobuf"],
         ["clothwright"] = ["Clothwright.Core", "Clothwright.Interchange", "Clothwright.Drawing", "Clothwright.Solving", "System.CommandLine"],
     };
 

@@ -52,5 +52,6 @@ public static class HandoutComposer
         [
             new ParagraphBlock("How every figure came to be: the rule, its source, how far the figure may be off, and below it, set in, what went into it. A figure that comes up again is worked only once."),
             new WorkingsBlock([.. plan.Figures.All.Select((Figure f) => f.Value.Working)]),
-        ]) { StartsPage = true };
+        ])
+    { StartsPage = true };
 }

@@ -140,13 +140,12 @@ internal sealed partial class DraftInk
         }
     }
 
-    // The first, every fifth, and those on either side of a break.
+    // The first, the last, every fifth and the first after a break, but never two side by side.
     private static bool IsNumbered(DraftAxis axis, int slot)
     {
         int number = axis.Slots[slot].Thread + 1;
-        bool afterBreak = slot > 0 && axis.Slots[slot - 1].BreakAfter;
-        bool nextToOther = slot > 0 && IsAnchor(axis, slot - 1);
-        return IsAnchor(axis, slot) || afterBreak || (number % NumberedThreads == 0 && !nextToOther && !NextIsAnchor(axis, slot));
+        bool nextToOther = slot > 0 && IsAnchor(axis, slot - 1) && !axis.Slots[slot - 1].BreakAfter;
+        return !nextToOther && (IsAnchor(axis, slot) || (number % NumberedThreads == 0 && !NextIsAnchor(axis, slot)));
     }
 
     private static bool IsAnchor(DraftAxis axis, int slot) => slot == 0 || slot == axis.Slots.Length - 1 || (slot > 0 && axis.Slots[slot - 1].BreakAfter);

@@ -13,7 +13,7 @@ namespace Clothwright.Drawing.Pdf;
 /// <summary>Drafts, cloth and warp strip.</summary>
 internal sealed partial class HandoutFlow
 {
-    private const double OneMetres = 0.065;
+    private const double OneMetres = 0.06;
     private const double SeveralMetres = 0.036;
     private const float TickBand = 15;
     private const double MostCrossingsDrawn = 40_000;

@@ -28,7 +28,8 @@ internal sealed partial class HandoutFlow
                 {
                     if (first) PageInk.Text(canvas, number, PageStyles.StepNumber, x, y - raised);
                     PageInk.Text(canvas, line, PageStyles.Strong, x + StepIndent, y);
-                }) { SpaceBefore = first ? space : 0, KeepWithNext = true });
+                })
+                { SpaceBefore = first ? space : 0, KeepWithNext = true });
             }
 
             AddParagraph(step.Text, PageStyles.Body, TextWidth, StepIndent, 0, keepWithNext: !step.Details.IsEmpty);
@@ -50,7 +51,8 @@ internal sealed partial class HandoutFlow
             {
                 if (first) PageInk.Text(canvas, mark, PageStyles.Body, x + StepIndent, y);
                 PageInk.Text(canvas, line, PageStyles.Body, x + dash, y);
-            }) { SpaceBefore = first ? 1.5f : 0, KeepWithNext = i < lines.Count - 1 && lines.Count < 4 });
+            })
+            { SpaceBefore = first ? 1.5f : 0, KeepWithNext = i < lines.Count - 1 && lines.Count < 4 });
         }
     }
 
@@ -76,7 +78,8 @@ internal sealed partial class HandoutFlow
                     PageInk.Fill(canvas, x, y, bar, high, Palette.Madder);
                     PageInk.Text(canvas, word, PageStyles.Strong with { Colour = Palette.Madder }, x + indent, y + 2);
                     PageInk.Lines(canvas, lines, PageStyles.Body, x + indent + 50, y + 2);
-                }) { SpaceBefore = space });
+                })
+                { SpaceBefore = space });
             }
 
             space = 6;

@@ -10,7 +10,7 @@ namespace Clothwright.Drawing.Pdf;
 internal sealed partial class HandoutFlow
 {
     private const float ColumnGap = 14;
-    private const float RowPadding = 2.6f;
+    private const float RowPadding = 2.2f;
     private const float ChipSize = 9;
 
     private void AddFigures(FiguresBlock block)
@@ -60,7 +60,8 @@ internal sealed partial class HandoutFlow
                 }
 
                 if (last) PageInk.Rule(canvas, x, y + high, width, rule, head is null && chip is null && rule == Palette.Ink ? 0.7f : 0.5f);
-            }) { SpaceBefore = start == 0 ? space : 0, HeadOnNewPage = head });
+            })
+            { SpaceBefore = start == 0 ? space : 0, HeadOnNewPage = head });
         }
     }
 

@@ -42,6 +42,13 @@ public class ReedFittingTests
         Assert.Equal(0, fit.Heddles);
     }
 
+    // 41.5 wanted: four in each dent of a 10-dent reed is 3.6 % open and leaves no uneven dents; 36 wanted lies between.
+    [Theory]
+    [InlineData(41.5, "4")]
+    [InlineData(36, "3-4")]
+    public void An_even_sley_near_the_sett_is_preferred_to_a_long_sequence(double perInch, string sley) =>
+        Assert.Equal(sley, ReedFitting.InReed(Sett.FromPerInch(perInch), Reed.Parse("10").Value).Sley.ToString());
+
     [Fact]
     public void Uneven_empty_and_crowded_dents_are_warned_of_and_even_ones_are_not()
     {

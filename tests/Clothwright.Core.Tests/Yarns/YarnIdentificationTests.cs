@@ -14,7 +14,7 @@ public class YarnIdentificationTests
     {
         IdentifiedYarn yarn = Identify(TenMetres with { Wraps = Sett.FromPerInch(33) });
         Approved.Check(
-            string.Join('\n', yarn.Readings.Select(r => r.Sentence).Append($"none of these: {yarn.Unlisted.Percent:0} %").Concat(yarn.NextTests)) + "\n",
+            string.Join('\n', yarn.Readings.Select(r => $"{r.Chance.Percent:0} %: {r.Sentence}").Append($"none of these: {yarn.Unlisted.Percent:0} %").Concat(yarn.NextTests)) + "\n",
             "ten metres of 1.48 g, 33 wraps.txt");
     }
 

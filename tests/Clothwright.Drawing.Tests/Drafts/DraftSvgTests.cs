@@ -62,6 +62,17 @@ public class DraftSvgTests
     }
 
     [Fact]
+    public void Numbers_of_neighbouring_ends_do_not_run_into_each_other()
+    {
+        Draft cut = Pictures.Twill(423, 8) with { Threading = [ShaftSet.None, .. Pictures.Straight(6, 421), ShaftSet.None], Shafts = 6 };
+        List<(string Text, double X, double Y)> numbers = Labels(XDocument.Parse(DraftSvg.ToString(cut)), "end-number");
+
+        Assert.Contains(numbers, n => n.Text == "422");
+        Assert.DoesNotContain(numbers, n => n.Text == "423");
+        Assert.All(numbers.Zip(numbers.Skip(1)), n => Assert.True(n.Second.X - n.First.X > 10, $"{n.First.Text} and {n.Second.Text}"));
+    }
+
+    [Fact]
     public void Without_brackets_every_end_is_drawn()
     {
         XDocument svg = XDocument.Parse(DraftSvg.ToString(Pictures.Twill(184, 8), style: new DraftStyle { BracketRepeats = false }));

@@ -46,7 +46,8 @@ internal static class Handouts
             new("Cautions", [new CautionsBlock(["A fringe on a piece for a small child can come off and be swallowed; local codes come first."])]),
             new("Step by step", [new StepsBlock([new("Wind", Winding) { Details = ["tide blue: 130 ends", "dry sand: 54 ends"] }, new("Thread", "Thread 1 to 4, 46 times.")]), new ParagraphBlock("The rest is patience.")]),
             new("Workings", [new WorkingsBlock([warpLength.Working, warpLength.Working])]) { StartsPage = true },
-        ]) { Author = "Saltmarsh Studio", Edition = "edition 3" };
+        ])
+        { Author = "Saltmarsh Studio", Edition = "edition 3" };
     }
 
     /// <summary>A handout that runs over many pages.</summary>
@@ -73,6 +74,7 @@ internal static class Handouts
                 new CautionsBlock([text]),
                 new WorkingsBlock([Derived.Given(text, Length.FromMetres(1), Source.Published(text)).Working]),
             ]),
-        ]) { Author = text, Edition = text };
+        ])
+        { Author = text, Edition = text };
     }
 }

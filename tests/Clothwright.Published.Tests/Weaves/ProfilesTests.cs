@@ -1,6 +1,5 @@
 using Clothwright.Core.Weaves.Analysis;
 using Clothwright.Core.Weaves;
-using Clothwright.Core.Weaves.Analysis;
 using Clothwright.Core.Weaves.Analysis.Floats;
 using Clothwright.Core.Weaves.Analysis.Layers;
 using Clothwright.Core.Weaves.Structures;

@@ -7,10 +7,9 @@ namespace Clothwright.Core.Setts.Reeds;
 /// <summary>Finds for each reed and rigid heddle she owns the sley that comes nearest to a wanted sett.</summary>
 public static class ReedFitting
 {
-    // A sequence of up to five dents is kept in the head; a shorter one within 2 % is preferred to a longer nearer one,
-    // because the reed width absorbs so little.
-    private const int LongestUsual = 5;
-    private const double NearEnough = 0.02;
+    // A sequence of up to five dents is kept in the head. A short one that is near enough is preferred to a longer, nearer one:
+    // setts for a purpose are no sharper than that, the width absorbs the rest, and even dents leave no marks.
+    private static readonly ImmutableArray<double> NearEnough = [0.04, 0.03, 0.02, 0.015, 0.015];
     private const double Crowded = 4;
 
     private static readonly ImmutableArray<Sley> HeddleSleys = [Sley.Of(1), Sley.Of(1, 0), Sley.Of(1, 1, 0)];
@@ -37,12 +36,12 @@ public static class ReedFitting
     {
         ArgumentNullException.ThrowIfNull(reed);
         double mean = wanted.PerMetre / reed.Dents.PerMetre;
-        Sley best = Enumerable.Range(1, LongestUsual)
-            .Select(dents => Sley.Even(Math.Clamp((int)Math.Round(mean * dents), 1, Sley.MostEndsInADent * dents), dents))
-            .OrderBy(s => Math.Max(NearEnough, Math.Abs(s.MeanEndsPerDent / mean - 1)))
-            .ThenBy(s => s.Dents)
-            .First();
+        Sley[] sleys = [.. Enumerable.Range(1, NearEnough.Length)
+            .Select(dents => Sley.Even(Math.Clamp((int)Math.Round(mean * dents), 1, Sley.MostEndsInADent * dents), dents))];
+        Sley best = sleys.FirstOrDefault(s => Off(s) <= NearEnough[s.Dents - 1]) ?? sleys.MinBy(Off)!;
         return Fit(wanted, reed.Name, reed.Dents, best) with { MarksLikely = MarksLikely(best), Warnings = Warnings(best) };
+
+        double Off(Sley sley) => Math.Abs(sley.MeanEndsPerDent / mean - 1);
     }
 
     private static ReedFit InHeddles(Sett wanted, RigidHeddle heddle, int count)

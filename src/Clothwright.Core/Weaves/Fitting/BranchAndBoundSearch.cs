@@ -7,11 +7,14 @@ namespace Clothwright.Core.Weaves.Fitting;
 /// It asks for each number of treadles, from the fewest by count upwards, whether that many do. A number that resists is
 /// tried again from other beginnings before the next is asked, and what steps are left then go into closing the gap.
 /// </remarks>
-/// <param name="steps">Treadles taken or refused before it gives up proving, above 0.</param>
-public sealed class BranchAndBoundSearch(long steps = BranchAndBoundSearch.UsualSteps) : ITieUpSearch
+/// <param name="steps">Treadles taken or refused before it gives up proving, above 0; if left out <see cref="UsualSteps"/>, fewer where there are very many ways.</param>
+public sealed class BranchAndBoundSearch(long? steps = null) : ITieUpSearch
 {
     /// <summary>Steps enough for a proof on a draft of ten lifts or fewer, within a second; on larger ones it may take a few.</summary>
     public const long UsualSteps = 40_000;
+
+    // A step looks at every way once or more; so many looks take a few seconds.
+    private const long UsualLooks = 60_000_000;
 
     // Of all steps, the share that one number may take at first, and how many other beginnings are tried with how many steps each.
     private const int FirstShare = 8;
@@ -21,17 +24,18 @@ public sealed class BranchAndBoundSearch(long steps = BranchAndBoundSearch.Usual
     /// <inheritdoc />
     public TieUpAnswer Solve(TieUpProblem problem)
     {
-        ArgumentOutOfRangeException.ThrowIfLessThan(steps, 1);
+        long limit = steps ?? Math.Min(UsualSteps, Math.Max(StepsOfABeginning, UsualLooks / Math.Max(1, problem.Ways.Sum(w => (long)w.Length) + problem.Candidates.Length)));
+        ArgumentOutOfRangeException.ThrowIfLessThan(limit, 1, nameof(steps));
         int byCount = problem.FewestByCount;
         TieUpAnswer direct = TieUpAnswer.Direct(problem, problem.Feet == 1 ? problem.Ways.Length : byCount);
         if (direct.Proved || problem.Ways.Length == 0) return direct;
 
-        var run = new Run(new TreadleChoice(problem), steps);
+        var run = new Run(new TreadleChoice(problem), limit);
         int[] best = [.. direct.Chosen];
         int least = byCount;
         for (int aim = byCount; aim < best.Length; aim++)
         {
-            if (run.Within(aim, Math.Max(1, steps / FirstShare)) is { } found) best = found;
+            if (run.Within(aim, Math.Max(1, limit / FirstShare)) is { } found) best = found;
             else if (run.Finished && aim == least) least++;
             else if (run.FromOtherBeginnings(aim) is { } other) best = other;
         }
@@ -43,7 +47,7 @@ public sealed class BranchAndBoundSearch(long steps = BranchAndBoundSearch.Usual
         }
 
         if (!problem.Complete) least = byCount;
-        return new TieUpAnswer([.. best.Order()], best.Length <= least, Math.Min(least, best.Length), steps - run.Left);
+        return new TieUpAnswer([.. best.Order()], best.Length <= least, Math.Min(least, best.Length), limit - run.Left);
     }
 
     private sealed class Run(TreadleChoice state, long steps)

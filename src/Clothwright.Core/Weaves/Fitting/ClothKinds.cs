@@ -3,12 +3,19 @@ using System.Collections.Immutable;
 namespace Clothwright.Core.Weaves.Fitting;
 
 /// <summary>The different picks and the different ends of a cloth, numbered from 0 by first appearance.</summary>
-internal sealed class ClothKinds(Drawdown cloth)
+internal sealed class ClothKinds
 {
-    private readonly LineClasses _picks = LineClasses.OfPicks(cloth);
-    private readonly LineClasses _ends = LineClasses.OfEnds(cloth);
+    private readonly LineClasses _picks;
+    private readonly LineClasses _ends;
 
-    public Drawdown Cloth => cloth;
+    public ClothKinds(Drawdown cloth)
+    {
+        Cloth = cloth;
+        _picks = LineClasses.OfPicks(cloth);
+        _ends = LineClasses.OfEnds(cloth);
+    }
+
+    public Drawdown Cloth { get; }
 
     /// <summary>Kind of each pick.</summary>
     public ImmutableArray<int> PickKind => _picks.ClassOf;
@@ -33,5 +40,5 @@ internal sealed class ClothKinds(Drawdown cloth)
     public int EndKinds => _ends.Count;
 
     /// <summary>Whether the warp is on top where a kind of pick crosses a kind of end.</summary>
-    public bool Up(int pickKind, int endKind) => cloth[FirstPick[pickKind], FirstEnd[endKind]];
+    public bool Up(int pickKind, int endKind) => Cloth[FirstPick[pickKind], FirstEnd[endKind]];
 }

@@ -30,17 +30,19 @@ public sealed partial record TieUpProblem
         bool complete = true;
         List<ulong> candidates = feet == 1 ? [.. lifts.Select(l => l.Bits)] : Intersections(lifts, ref complete);
         var ways = ImmutableArray.CreateBuilder<ImmutableArray<ImmutableArray<int>>>(lifts.Count);
-        int room = MostWays;
+        int each = Math.Max(1, MostWays / Math.Max(1, lifts.Count));
         foreach (ShaftSet lift in lifts)
         {
             int[] inside = [.. Enumerable.Range(0, candidates.Count).Where(c => (candidates[c] & ~lift.Bits) == 0)];
-            var found = new List<ImmutableArray<int>>();
+            int room = each;
+            var found = new List<ImmutableArray<int>> { ImmutableArray.Create(candidates.IndexOf(lift.Bits)) };
             Cover(candidates, inside, 0, lift.Bits, [], feet, found, ref room);
+            complete &= room > 0;
             ways.Add([.. found]);
         }
 
         return new TieUpProblem(
-            [.. candidates.Select(c => new TreadleTie(new ShaftSet(c), ShaftSet.None))], ways.MoveToImmutable(), feet, complete && room > 0);
+            [.. candidates.Select(c => new TreadleTie(new ShaftSet(c), ShaftSet.None))], ways.MoveToImmutable(), feet, complete);
     }
 
     private static List<ulong> Intersections(IReadOnlyList<ShaftSet> lifts, ref bool complete)
@@ -80,7 +82,7 @@ public sealed partial record TieUpProblem
         foreach (int c in chosen) union |= candidates[c];
         if (union == lift)
         {
-            if (NoneIdle(candidates, chosen, lift)) found.Add([.. chosen]);
+            if (chosen.Count > 1 && NoneIdle(candidates, chosen, lift)) found.Add([.. chosen]);
             return;
         }
 

@@ -41,8 +41,9 @@ internal static class FibreTable
     {
         string[] names = fields["fibre"].Split('|', 2, StringSplitOptions.TrimEntries);
         string name = names[1];
-        Derived<T> Value<T>(string field, string label, Func<double, T> make)
-            where T : struct, IQuantity<T> => FibreTable.Value($"{label} of {name}", fields[field], sources, make);
+        Derived<Ratio> Percent(string field, string label) => InRatio($"{label} of {name}", Cell(fields[field], sources), 0.01);
+        Derived<Ratio> Plain(string field, string label) => InRatio($"{label} of {name}", Cell(fields[field], sources), 1);
+        Derived<Density> GramsPerCubicCentimetre(string field, string label) => InDensity($"{label} of {name}", Cell(fields[field], sources));
 
         (double packingLow, double packingHigh, _, _) = Cell(fields["packing"], sources);
         (RelaxationClass relaxation, Derived<Ratio> shrinkage) = Shrinkage(name, fields["relaxation"], sources);
@@ -50,19 +51,19 @@ internal static class FibreTable
         return new Fibre(
             names[0],
             name,
-            Value("density", "density", Density.FromGramsPerCubicCentimetre),
-            Value("packing", "packing", Ratio.FromValue),
-            Value("regain-us", "agreed regain, United States,", Ratio.FromPercent),
-            Value("regain-eu", "agreed allowance, European Union,", Ratio.FromPercent),
-            Value("regain-room", "regain at 65 % r.h.", Ratio.FromPercent),
-            Value("tenacity", "tenacity, cN/tex,", Ratio.FromValue),
-            Value("elongation", "stretch at break", Ratio.FromPercent),
-            Value("wet", "wet strength", Ratio.FromPercent),
+            GramsPerCubicCentimetre("density", "density"),
+            Plain("packing", "packing"),
+            Percent("regain-us", "agreed regain, United States,"),
+            Percent("regain-eu", "agreed allowance, European Union,"),
+            Percent("regain-room", "regain at 65 % r.h."),
+            Plain("tenacity", "tenacity, cN/tex,"),
+            Percent("elongation", "stretch at break"),
+            Percent("wet", "wet strength"),
             shrinkage,
             felting >= FeltingClass.Slight)
         {
             Synonyms = [.. fields["also"].Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)],
-            DryDensity = fields.ContainsKey("density-dry") ? Value("density-dry", "bone-dry density", Density.FromGramsPerCubicCentimetre) : null,
+            DryDensity = fields.ContainsKey("density-dry") ? GramsPerCubicCentimetre("density-dry", "bone-dry density") : null,
             PackingLow = Ratio.FromValue(packingLow),
             PackingHigh = Ratio.FromValue(packingHigh),
             Family = Enum.Parse<FibreFamily>(fields["family"], ignoreCase: true),
@@ -72,14 +73,13 @@ internal static class FibreTable
         };
     }
 
-    private static Derived<T> Value<T>(string label, string cell, Dictionary<string, Source> sources, Func<double, T> make)
-        where T : struct, IQuantity<T>
-    {
-        (double low, double high, double deviation, Source source) = Cell(cell, sources);
-        if (high > low) return Derived.FromRange(label, make(low), make(high), source);
-        double unit = make(1).BaseValue;
-        return Derived.Given(label, make(low), source, deviation * unit);
-    }
+    private static Derived<Ratio> InRatio(string label, (double Low, double High, double Deviation, Source Source) cell, double unit) => cell.High > cell.Low
+        ? Derived.FromRange(label, Ratio.FromValue(cell.Low * unit), Ratio.FromValue(cell.High * unit), cell.Source)
+        : Derived.Given(label, Ratio.FromValue(cell.Low * unit), cell.Source, cell.Deviation * unit);
+
+    private static Derived<Density> InDensity(string label, (double Low, double High, double Deviation, Source Source) cell) => cell.High > cell.Low
+        ? Derived.FromRange(label, Density.FromGramsPerCubicCentimetre(cell.Low), Density.FromGramsPerCubicCentimetre(cell.High), cell.Source)
+        : Derived.Given(label, Density.FromGramsPerCubicCentimetre(cell.Low), cell.Source, cell.Deviation);
 
     private static (double Low, double High, double Deviation, Source Source) Cell(string cell, Dictionary<string, Source> sources)
     {

@@ -91,7 +91,7 @@ public static class YarnIdentification
         string name = system.PlyOrder is PlyOrder.None or PlyOrder.Stated ? count.Label : $"{count.Label} in {system.Name} count";
         string sentence = string.Create(
             CultureInfo.InvariantCulture,
-            $"{name}, of {fibre.Name}: {count.Tex:0.#} tex, measured {Math.Abs(deviation) * 100:0.#} % {(deviation < 0 ? "finer" : "thicker")}; chance {chance * 100:0} %.");
+            $"{name}, of {fibre.Name}: {count.Tex:0.#} tex, measured {Math.Abs(deviation) * 100:0.#} % {(deviation < 0 ? "finer" : "thicker")}.");
         return new YarnReading(count, fibre, Ratio.FromValue(chance), Ratio.FromValue(deviation), sentence);
     }
 

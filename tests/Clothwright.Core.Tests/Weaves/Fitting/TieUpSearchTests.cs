@@ -69,6 +69,18 @@ public class TieUpSearchTests
     }
 
     [Fact]
+    public void Very_many_ways_are_cut_short_and_never_called_proved()
+    {
+        // Past the limit of ways each lift keeps a share of them, its own treadle first.
+        ShaftSet[] lifts = [.. Enumerable.Range(1, 255).Where(b => System.Numerics.BitOperations.PopCount((uint)b) > 3).Take(64).Select(b => new ShaftSet((ulong)b))];
+        TieUpProblem problem = TieUpProblem.Union(lifts, 3);
+        TieUpAnswer answer = new BranchAndBoundSearch(20).Solve(problem);
+        Assert.Equal(lifts.Length, answer.Presses(problem).Length);
+        Assert.All(Enumerable.Range(0, lifts.Length), l => Assert.Equal(lifts[l], problem.Candidates[problem.Direct(l)].Up));
+        Assert.True(problem.Complete || !answer.Proved || answer.Chosen.Length == problem.FewestByCount);
+    }
+
+    [Fact]
     public void Sharing_among_three_feet_never_needs_more_than_among_two() =>
         FittingGen.Lifts(4, 10).Sample(lifts =>
         {

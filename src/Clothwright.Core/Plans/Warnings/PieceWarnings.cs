@@ -23,7 +23,7 @@ internal static class PieceWarnings
                 yield return new PlanWarning("raw-ends", $"{where}.hem", $"{piece.Name} has neither fringe, hem nor seam, and its cut ends will ravel.", "Add a hem, a fringe or an end seam.");
             }
 
-            if (plan.Cloth.OffLoom.IsJammed)
+            if (plan.Cloth.OffLoom.IsJammed || plan.Cloth.OffLoom.Tightness.Value.Value >= 1)
             {
                 yield return new PlanWarning(
                     "picks-too-close", $"{where}.picks", $"{piece.Name} cannot be beaten to {plan.GroundPicks.Value}: ends and picks lie closer than these yarns can.", "Plan fewer picks or set the warp more open.");

@@ -194,6 +194,17 @@ public class HandoutComposerTests
         Assert.Equal(plan.Pieces[0].Picks.Value.Count / 2.0 / plan.Pieces[0].ClothLength.Value.Metres, look.PickSett.PerMetre, 6);
     }
 
+    [Fact]
+    public void A_twill_of_three_shafts_asks_for_two_rigid_heddles()
+    {
+        PlanResult plan = Plans.Scarves(w => w with { LoomId = "rigid", Weave = new WeaveDecision.Named("2/1 twill"), Sett = Sett.FromPerInch(10) });
+        Handout handout = HandoutComposer.Compose(plan);
+        TableBlock tools = (TableBlock)handout.Sections.Single(s => s.Heading == "Tools").Blocks[0];
+
+        Assert.StartsWith("Two of 10-dent heddle, each end in an eye of one", tools.Rows.Single(r => r.Cells[0] == "Rigid heddles").Cells[1], StringComparison.Ordinal);
+        Assert.Contains("Thread two heddles", Step(handout, "Thread the heddle").Text, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData(RingJoin.Plain, "Sew the ends together, face to face")]
     [InlineData(RingJoin.HalfTwist, "Turn one end over by half a turn")]

@@ -14,6 +14,8 @@ internal static class SleyWords
         return fit.Heddles switch
         {
             0 => $"{fit.Name}, {Order(fit.Sley)}, which gives {sett}",
+            1 when ToolsText.HeddleCount(plan) is > 1 and var heddles =>
+                $"{Words.Sentence(Words.Spelled(heddles))} of {fit.Name}, each end in an eye of one or in slots of all, which gives {sett}",
             1 => $"{fit.Name}, one end in each eye and slot, which gives {sett}",
             _ => $"{fit.Name} together, one end in each eye and slot of every heddle, which gives {sett}",
         };

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Clothwright.Core.Plans.Briefs;
 using Clothwright.Core.Quantities;
+using Clothwright.Core.Weaves;
 using Clothwright.Core.Weaves.Structures;
 
 namespace Clothwright.Core.Plans.Checks;
@@ -8,8 +9,10 @@ namespace Clothwright.Core.Plans.Checks;
 /// <summary>Finds what keeps one piece from being planned.</summary>
 internal static class PieceCheck
 {
-    // Longer than any warp wound by hand.
+    // Longer than any warp wound by hand, wider than any loom opened out.
     private static readonly Length Longest = Length.FromMetres(200);
+
+    private static readonly Length Widest = Length.FromMetres(12);
 
     /// <summary>The first thing that is wrong with a piece, or null.</summary>
     public static InputProblem? Problem(PlanRequest request, Piece piece, string where)
@@ -17,6 +20,7 @@ internal static class PieceCheck
         if (piece.Width == Length.Zero) return new InputProblem($"\"{piece.Name}\" is 0 wide.", $"{where}.width", "Give the finished width, for example 21 cm.");
         if (piece.Length == Length.Zero) return new InputProblem($"\"{piece.Name}\" is 0 long.", $"{where}.length", "Give the finished length, for example 180 cm.");
         if (piece.Length > Longest) return new InputProblem($"\"{piece.Name}\" is {piece.Length} long.", $"{where}.length", $"Give at most {Longest}; weave more in several warps.");
+        if (piece.Width > Widest) return new InputProblem($"\"{piece.Name}\" is {piece.Width} wide.", $"{where}.width", $"Give at most {Widest}, for example 21 cm.");
         if (piece.Count < 1) return new InputProblem($"\"{piece.Name}\" is to be woven {piece.Count} times.", $"{where}.count", "Give 1 or more.");
         if (piece.Fringe != FringeStyle.None && piece.FringeLength == Length.Zero)
         {
@@ -69,6 +73,8 @@ internal static class PieceCheck
     private static InputProblem? Runs(PlanRequest request, ImmutableArray<WeftRun> runs, string where, string none)
     {
         if (runs.IsDefaultOrEmpty) return new InputProblem(none, where, "Name at least one yarn of the shelf.");
+        long picks = runs.Sum(r => (long)r.Picks);
+        if (picks > DraftLimits.Picks) return new InputProblem($"The order holds {picks} picks.", where, $"Give at most {DraftLimits.Picks}; an order repeats by itself.");
         for (int i = 0; i < runs.Length; i++)
         {
             WeftRun run = runs[i];

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Clothwright.Core.Looms;
 using Clothwright.Core.Plans.Briefs;
 using Clothwright.Core.Quantities;
-using Clothwright.Core.Weaves.Structures;
+using Clothwright.Core.Weaves;
 using Clothwright.Core.Yarns;
 
 namespace Clothwright.Core.Plans.Checks;
@@ -10,13 +10,17 @@ namespace Clothwright.Core.Plans.Checks;
 /// <summary>Finds what keeps a warp from being planned, before anything is reckoned.</summary>
 internal static class RequestCheck
 {
+    // Far beyond any warp wound by hand, and low enough that every count of picks fits.
+    private const double LongestMetres = 1000;
+
     /// <summary>The first thing that is wrong with a request, or null.</summary>
     /// <param name="request">The decisions.</param>
     public static InputProblem? Problem(PlanRequest request) =>
         Shelf(request)
         ?? Bench(request)
         ?? Warp(request)
-        ?? Pieces(request);
+        ?? Pieces(request)
+        ?? KnownCheck.Problem(request);
 
     /// <summary>The yarn of an id.</summary>
     /// <exception cref="InputProblemException">The shelf holds none of that id.</exception>
@@ -56,6 +60,11 @@ internal static class RequestCheck
             if (!Knows(request, order.Runs[i].YarnId)) return UnknownYarn(request, order.Runs[i].YarnId, $"{where}.yarn");
         }
 
+        if (order.Threads > DraftLimits.Ends)
+        {
+            return new InputProblem($"The order holds {order.Threads} ends.", "warp.order", $"Give at most {DraftLimits.Ends}; an order repeats by itself.");
+        }
+
         return request.SelvedgeEnds < 0
             ? new InputProblem($"{request.SelvedgeEnds} selvedge ends cannot be wound.", "warp.selvedgeEnds", "Give 0 or more, for example 2.")
             : null;
@@ -69,6 +78,8 @@ internal static class RequestCheck
             if (PieceCheck.Problem(request, request.Pieces[i], $"pieces[{i}]") is { } problem) return problem;
         }
 
+        double metres = request.Pieces.Sum(p => p.Length.Metres * p.Count);
+        if (metres > LongestMetres) return new InputProblem($"The pieces are {metres:0} m long together.", "pieces", $"Plan at most {LongestMetres:0} m on one warp.");
         int layers = request.Pieces[0].Make.Layers();
         for (int i = 1; i < request.Pieces.Length; i++)
         {

@@ -47,7 +47,7 @@ internal static class MeasureReader
                     unitAt);
             }
 
-            sum += number * factor;
+            sum += Scaled(number, factor);
             any = true;
         }
 
@@ -90,4 +90,11 @@ internal static class MeasureReader
     private static string Mend(MeasureUnits units) => $"Write a number and a unit, for example {units.Examples}.";
 
     private static string Spelling(string unit) => unit.TrimEnd('.').ToLowerInvariant();
+
+    // A part of a decimal unit is divided, not multiplied by a rounded fraction: "70 cm" is then 0.7 m to the last place.
+    private static double Scaled(double number, double factor)
+    {
+        double divisor = Math.Round(1 / factor);
+        return factor < 1 && divisor * factor == 1 ? number / divisor : number * factor;
+    }
 }

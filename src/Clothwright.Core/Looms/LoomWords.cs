@@ -47,7 +47,8 @@ public static class LoomWords
             : new InputProblem(
                 $"\"{text}\" does not say how the shed opens.",
                 "shed",
-                "Write \"rising\" (jack), \"sinking\", \"counterbalance\", \"countermarche\" or \"levers\".") { Text = text, Position = 0 };
+                "Write \"rising\" (jack), \"sinking\", \"counterbalance\", \"countermarche\" or \"levers\".")
+            { Text = text, Position = 0 };
     }
 
     private static string Joined(string text) =>

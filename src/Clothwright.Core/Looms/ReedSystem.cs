@@ -65,7 +65,8 @@ public sealed record ReedSystem(string Id, string Name, string Meaning, double D
             : new InputProblem(
                 $"\"{wanted}\" is not a way of numbering reeds.",
                 "reed system",
-                $"Use one of {string.Join(", ", All.Select(s => s.Id))}, for example \"60 stockport\".") { Text = text, Position = 0 };
+                $"Use one of {string.Join(", ", All.Select(s => s.Id))}, for example \"60 stockport\".")
+            { Text = text, Position = 0 };
     }
 
     private static ReedSystem Inches(string id, string name, string meaning, double dents, double inches, Source source) =>

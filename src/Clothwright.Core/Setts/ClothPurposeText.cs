@@ -30,7 +30,8 @@ public static class ClothPurposeText
         return new InputProblem(
             $"\"{text}\" is not a purpose.",
             "purpose",
-            $"Use one of {string.Join(", ", Words.Select(w => w.Word))}.") { Text = text, Position = 0 };
+            $"Use one of {string.Join(", ", Words.Select(w => w.Word))}.")
+        { Text = text, Position = 0 };
     }
 
     private static string Plain(string text) =>

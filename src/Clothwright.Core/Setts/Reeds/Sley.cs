@@ -74,7 +74,8 @@ public sealed class Sley : IEquatable<Sley>
         InputProblem Bad(string what) => new(
             what,
             "sley",
-            $"Write the ends in each dent, up to {MostEndsInADent} each and {LongestSequence} dents, for example 1-1-2.") { Text = text, Position = 0 };
+            $"Write the ends in each dent, up to {MostEndsInADent} each and {LongestSequence} dents, for example 1-1-2.")
+        { Text = text, Position = 0 };
     }
 
     /// <summary>The sett that this sley gives.</summary>

@@ -57,5 +57,5 @@ public readonly record struct BlockRun(int Block, int Length)
         $"\"{text}\" does not name blocks.",
         "blocks",
         $"Write letters from A to {(char)('A' + most - 1)}, with a length from 1 to 1000 behind a letter where it is wanted, for example {(most > 1 ? "ABBA or A4 B4" : "A4")}.")
-        { Text = text, Position = position };
+    { Text = text, Position = position };
 }

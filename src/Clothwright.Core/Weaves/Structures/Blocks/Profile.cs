@@ -40,7 +40,7 @@ public sealed record Profile(ImmutableArray<int> Ends, ImmutableArray<ShaftSet> 
             if (picks.Count == MostUnits || !(line == "-" || line.All(c => char.ToUpperInvariant(c) >= 'A' && char.ToUpperInvariant(c) < 'A' + most)))
             {
                 return new InputProblem($"\"{line}\" does not name the blocks that show on a line.", "shown", "Write letters line by line with blanks between, - for none, for example A B AB -.")
-                    { Text = shown, Position = shown.IndexOf(line, StringComparison.Ordinal) };
+                { Text = shown, Position = shown.IndexOf(line, StringComparison.Ordinal) };
             }
 
             picks.Add(line == "-" ? ShaftSet.None : ShaftSet.Of([.. line.Select(c => char.ToUpperInvariant(c) - 'A' + 1)]));

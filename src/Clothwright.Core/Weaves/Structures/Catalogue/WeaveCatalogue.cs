@@ -7,7 +7,7 @@ namespace Clothwright.Core.Weaves.Structures;
 public static partial class WeaveCatalogue
 {
     /// <summary>All weaves, family by family.</summary>
-    public static ImmutableArray<WeaveEntry> All { get; } = 
+    public static ImmutableArray<WeaveEntry> All { get; } =
     [
         .. PlainWeaves(), .. Twills(), .. BrokenTwills(), .. Satins(), .. UnitWeaves(), .. FloatWeaves(), .. Laces(),
         .. DoubleWeaves(), .. ColourEffects(), .. LineDrafts(), .. SecondYarns(),

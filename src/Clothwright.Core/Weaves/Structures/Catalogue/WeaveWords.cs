@@ -89,7 +89,8 @@ internal static class WeaveWords
             else if (!Fillers.Contains(word))
             {
                 throw new InputProblemException(new InputProblem(
-                    $"\"{word}\" means nothing for {entry.Name}.", "weave", Advice(entry)) { Text = text, Position = words[i].Position });
+                    $"\"{word}\" means nothing for {entry.Name}.", "weave", Advice(entry))
+                { Text = text, Position = words[i].Position });
             }
         }
     }

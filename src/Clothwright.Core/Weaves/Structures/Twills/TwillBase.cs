@@ -89,5 +89,6 @@ public sealed record TwillBase
     private static InputProblem Problem(string text) => new(
         $"\"{text}\" are not the figures of a twill.",
         "base",
-        "Write ends up and down by turns with a slash between, an even number of figures that sum to 64 at most, for example 2/2 or 5/2/1/2.") { Text = text, Position = 0 };
+        "Write ends up and down by turns with a slash between, an even number of figures that sum to 64 at most, for example 2/2 or 5/2/1/2.")
+    { Text = text, Position = 0 };
 }

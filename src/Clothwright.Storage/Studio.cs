@@ -1,0 +1,68 @@
+using Clothwright.Storage.Benches;
+using Clothwright.Storage.Bundles;
+using Clothwright.Storage.Records;
+using Clothwright.Storage.Rows;
+using Clothwright.Storage.Shelf;
+using Clothwright.Storage.Worksheets;
+using Microsoft.EntityFrameworkCore;
+
+namespace Clothwright.Storage;
+
+/// <summary>Everything that one studio keeps.</summary>
+public sealed class Studio
+{
+    private readonly StudioWork _work;
+
+    /// <summary>A studio whose tables exist.</summary>
+    /// <param name="contexts">Opens the tables.</param>
+    /// <param name="clock">The time of saves.</param>
+    public Studio(IDbContextFactory<StudioContext> contexts, TimeProvider clock)
+    {
+        ArgumentNullException.ThrowIfNull(contexts);
+        ArgumentNullException.ThrowIfNull(clock);
+        _work = new StudioWork(contexts, clock);
+        Worksheets = new WorksheetArchive(_work);
+        Shelf = new YarnShelf(_work);
+        Bench = new BenchKeeper(_work);
+        Swatches = new SwatchBook(_work);
+        WeavingLog = new WeavingLogBook(_work);
+        Bundles = new StudioBundles(_work);
+    }
+
+    /// <summary>Worksheets, every save of each.</summary>
+    public WorksheetArchive Worksheets { get; }
+
+    /// <summary>Yarns and their packages.</summary>
+    public YarnShelf Shelf { get; }
+
+    /// <summary>Looms, reeds, heddles and warping tools.</summary>
+    public BenchKeeper Bench { get; }
+
+    /// <summary>Samples and their measurements.</summary>
+    public SwatchBook Swatches { get; }
+
+    /// <summary>Sittings at the loom.</summary>
+    public WeavingLogBook WeavingLog { get; }
+
+    /// <summary>Packing everything, and bringing it in again.</summary>
+    public StudioBundles Bundles { get; }
+
+    /// <summary>Whether nothing was ever kept here.</summary>
+    /// <param name="cancel">Calls it off.</param>
+    public Task<bool> IsBareAsync(CancellationToken cancel = default) => _work.ReadAsync(
+        async studio => !await studio.Worksheets.AnyAsync(cancel) && !await HasRecordsAsync(studio, demo: true, cancel) && !await HasRecordsAsync(studio, demo: false, cancel),
+        cancel);
+
+    /// <summary>Whether nothing is kept here but the demo studio as it came, or nothing at all.</summary>
+    /// <param name="cancel">Calls it off.</param>
+    public Task<bool> IsOnlyDemoAsync(CancellationToken cancel = default) => _work.ReadAsync(studio => IsOnlyDemoAsync(studio, cancel), cancel);
+
+    internal static async Task<bool> IsOnlyDemoAsync(StudioContext studio, CancellationToken cancel) =>
+        !await studio.Worksheets.AnyAsync(w => !w.IsDemo || w.IsPutAway, cancel) && !await HasRecordsAsync(studio, demo: false, cancel);
+
+    private static async Task<bool> HasRecordsAsync(StudioContext studio, bool demo, CancellationToken cancel) =>
+        await studio.Yarns.AnyAsync(y => y.IsDemo == demo, cancel)
+        || await studio.Benches.AnyAsync(b => b.IsDemo == demo, cancel)
+        || await studio.Set<SwatchRow>().AnyAsync(s => s.IsDemo == demo, cancel)
+        || await studio.Set<WeavingLogRow>().AnyAsync(e => e.IsDemo == demo, cancel);
+}

@@ -17,6 +17,8 @@ namespace Clothwright.Interchange.Http;
 [JsonSerializable(typeof(WorksheetState))]
 [JsonSerializable(typeof(ProblemReport))]
 [JsonSerializable(typeof(StudioFacts))]
+[JsonSerializable(typeof(BundleManifest))]
+[JsonSerializable(typeof(BundleCounts))]
 [JsonSerializable(typeof(WarpingTool[]))]
 [JsonSerializable(typeof(SwatchRecord))]
 [JsonSerializable(typeof(Kept<SwatchRecord>[]))]

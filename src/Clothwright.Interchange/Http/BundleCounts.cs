@@ -1,0 +1,9 @@
+namespace Clothwright.Interchange.Http;
+
+/// <summary>What was brought in with a packed studio.</summary>
+/// <param name="Worksheets">Worksheets, those put away too.</param>
+/// <param name="Saves">Saves in the histories of all worksheets.</param>
+/// <param name="Yarns">Yarns of the shelf.</param>
+/// <param name="Swatches">Swatch records.</param>
+/// <param name="Sittings">Entries of the weaving log.</param>
+public sealed record BundleCounts(int Worksheets, int Saves, int Yarns, int Swatches, int Sittings);

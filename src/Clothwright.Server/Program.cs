@@ -1,0 +1,3 @@
+using Clothwright.Server;
+
+return await ServerHost.RunAsync(args);

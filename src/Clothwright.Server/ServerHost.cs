@@ -1,0 +1,99 @@
+using System.Net;
+using Clothwright.Core.Quantities;
+using Clothwright.Interchange.Http;
+using Clothwright.Server.Demo;
+using Clothwright.Server.Endpoints;
+using Clothwright.Server.Guarding;
+using Clothwright.Server.Problems;
+using Clothwright.Storage;
+using Clothwright.Storage.Sqlite;
+using Microsoft.AspNetCore.Hosting.Server;
+using Microsoft.AspNetCore.Hosting.Server.Features;
+
+namespace Clothwright.Server;
+
+/// <summary>Starts the studio's server. It listens on this machine only and reads no settings but those it is given.</summary>
+public static class ServerHost
+{
+    /// <summary>Runs the server until it is told to stop.</summary>
+    /// <param name="arguments">The words after the command, as <see cref="ServerOptions.Parse"/> reads them.</param>
+    /// <returns>The exit code: 0 done, 2 bad input.</returns>
+    public static async Task<int> RunAsync(IReadOnlyList<string> arguments)
+    {
+        Parsed<ServerOptions> options = ServerOptions.Parse(arguments);
+        if (options.TryGet(out ServerOptions? given)) return await RunAsync(given);
+        await Console.Error.WriteLineAsync(options.Problem!.ToString());
+        return 2;
+    }
+
+    /// <summary>Runs the server until it is told to stop.</summary>
+    /// <param name="options">Where it listens and where it keeps the studio.</param>
+    /// <param name="cancel">Stops it.</param>
+    /// <returns>The exit code: 0 done, 2 where the port or the folder cannot be used.</returns>
+    public static async Task<int> RunAsync(ServerOptions options, CancellationToken cancel = default)
+    {
+        ArgumentNullException.ThrowIfNull(options);
+        try
+        {
+            await using WebApplication server = await BuildAsync(options, cancel);
+            await server.StartAsync(cancel);
+            await Console.Out.WriteLineAsync($"Clothwright is open at {AddressOf(server)} and keeps its studio in {options.DataFolder}. Stop it with Ctrl+C.");
+            await server.WaitForShutdownAsync(cancel);
+            return 0;
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or Microsoft.Data.Sqlite.SqliteException)
+        {
+            await Console.Error.WriteLineAsync($"The server cannot start: {fault.Message} Choose another port with --port, or another folder with --data.");
+            return 2;
+        }
+    }
+
+    /// <summary>Opens the studio and makes the server, ready to be started.</summary>
+    /// <param name="options">Where it listens and where it keeps the studio.</param>
+    /// <param name="cancel">Calls it off.</param>
+    public static async Task<WebApplication> BuildAsync(ServerOptions options, CancellationToken cancel = default)
+    {
+        ArgumentNullException.ThrowIfNull(options);
+        Studio studio = await SqliteStudio.OpenAsync(options.DataFolder, TimeProvider.System, cancel);
+        if (options.Demo && await studio.IsBareAsync(cancel)) await DemoStudio.SeedAsync(studio, cancel);
+
+        // An empty builder: no environment variable or settings file can make the server listen elsewhere.
+        WebApplicationBuilder builder = WebApplication.CreateEmptyBuilder(new WebApplicationOptions
+        {
+            ApplicationName = typeof(ServerHost).Assembly.GetName().Name,
+            ContentRootPath = AppContext.BaseDirectory,
+            EnvironmentName = Environments.Production,
+        });
+        builder.WebHost.UseKestrelCore().ConfigureKestrel(kestrel =>
+        {
+            kestrel.AddServerHeader = false;
+            kestrel.Limits.MaxRequestBodySize = UploadLimits.RecordBytes;
+            if (options.Port == 0) kestrel.Listen(IPAddress.Loopback, 0);
+            else kestrel.ListenLocalhost(options.Port);
+        });
+        builder.Logging.AddSimpleConsole(console => console.SingleLine = true).SetMinimumLevel(LogLevel.Warning);
+        builder.Services.AddRouting();
+        builder.Services.AddSingleton(studio);
+        builder.Services.AddSingleton(options);
+        builder.Services.ConfigureHttpJsonOptions(json => json.SerializerOptions.TypeInfoResolverChain.Insert(0, StudioJson.Default));
+        builder.Services.AddOpenApi();
+        WebApplication server = builder.Build();
+        server.UseMiddleware<GuardHeaders>();
+        server.UseMiddleware<ProblemCatcher>();
+        server.UseMiddleware<LoopbackGuard>();
+        server.UseMiddleware<CrossSiteGuard>();
+        server.UseRouting();
+        server.MapStudioApi();
+        return server;
+    }
+
+    /// <summary>The address at which a started server listens.</summary>
+    /// <param name="server">The server.</param>
+    public static Uri AddressOf(WebApplication server)
+    {
+        ArgumentNullException.ThrowIfNull(server);
+        string address = server.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()?.Addresses.FirstOrDefault()
+            ?? throw new InvalidOperationException("The server was not started.");
+        return new Uri(address);
+    }
+}

@@ -46,6 +46,10 @@ public static class ServerHost
             await Console.Error.WriteLineAsync($"The server cannot start: {fault.Message} Choose another port with --port, or another folder with --data.");
             return 2;
         }
+        finally
+        {
+            SqliteStudio.Close(options.DataFolder);
+        }
     }
 
     /// <summary>Opens the studio and makes the server, ready to be started.</summary>

@@ -27,6 +27,7 @@ public sealed class SqliteStudio : IDbContextFactory<StudioContext>
     public static async Task<Studio> OpenAsync(string folder, TimeProvider clock, CancellationToken cancel = default)
     {
         var factory = new SqliteStudio(FileIn(folder));
+        Directory.CreateDirectory(folder);
         await using StudioContext studio = factory.CreateDbContext();
         await studio.Database.MigrateAsync(cancel);
         return new Studio(factory, clock);
@@ -51,6 +52,6 @@ public sealed class SqliteStudio : IDbContextFactory<StudioContext>
     private static string FileIn(string folder)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(folder);
-        return Path.Combine(Directory.CreateDirectory(folder).FullName, FileName);
+        return Path.Combine(Path.GetFullPath(folder), FileName);
     }
 }

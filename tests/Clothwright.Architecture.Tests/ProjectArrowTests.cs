@@ -11,6 +11,17 @@ public class ProjectArrowTests
         ["Clothwright.Interchange"] = ["Clothwright.Core", "CsvHelper"],
         ["Clothwright.Drawing"] = ["Clothwright.Core", "SkiaSharp", "SkiaSharp.HarfBuzz", "HarfBuzzSharp"],
         ["Clothwright.Solving"] = ["Clothwright.Core", "Google.OrTools", "Google.Protobuf"],
+        ["Clothwright.Storage"] = ["Clothwright.Core", "Clothwright.Interchange", "Microsoft.EntityFrameworkCore", "Microsoft.EntityFrameworkCore.Relational"],
+        ["Clothwright.Storage.Sqlite"] =
+        [
+            "Clothwright.Storage", "Microsoft.EntityFrameworkCore", "Microsoft.EntityFrameworkCore.Relational", "Microsoft.EntityFrameworkCore.Abstractions",
+            "Microsoft.EntityFrameworkCore.Sqlite", "Microsoft.Data.Sqlite",
+        ],
+        ["Clothwright.Server"] =
+        [
+            "Clothwright.Core", "Clothwright.Interchange", "Clothwright.Drawing", "Clothwright.Storage", "Clothwright.Storage.Sqlite",
+            "Microsoft.Data.Sqlite", "Microsoft.AspNetCore.*", "Microsoft.Extensions.*", "Microsoft.Net.Http.Headers", "Microsoft.OpenApi",
+        ],
         ["clothwright"] = ["Clothwright.Core", "Clothwright.Interchange", "Clothwright.Drawing", "Clothwright.Solving", "System.CommandLine"],
     };
 
@@ -30,5 +41,5 @@ public class ProjectArrowTests
             .Select(r => r.Name!)
             .Where(n => !n.StartsWith("System.", StringComparison.Ordinal) || n == "System.CommandLine")
             .Where(n => n is not ("System" or "netstandard" or "mscorlib") && !n.StartsWith("Microsoft.Win32", StringComparison.Ordinal))
-            .Where(n => !allowed.Contains(n))];
+            .Where(n => !allowed.Any(a => a.EndsWith(".*", StringComparison.Ordinal) ? n.StartsWith(a[..^1], StringComparison.Ordinal) : a == n))];
 }

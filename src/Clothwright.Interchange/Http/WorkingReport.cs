@@ -29,7 +29,7 @@ public sealed class WorkingReport
         ArgumentNullException.ThrowIfNull(working);
         if (_places.TryGetValue(Key(working), out int place)) return place;
         int[] inputs = [.. working.Inputs.Select(Place)];
-        _list.Add(new JsonObject
+        JsonNode entry = new JsonObject
         {
             ["label"] = working.Label,
             ["measures"] = working.Kind.ToString(),
@@ -41,7 +41,8 @@ public sealed class WorkingReport
             ["sourceKind"] = working.Rule.Source.Kind.ToString(),
             ["causes"] = new JsonArray([.. working.Spread.Shares.Select(s => new JsonObject { ["cause"] = s.Cause.Name, ["movement"] = s.Movement })]),
             ["inputs"] = new JsonArray([.. inputs.Select(i => (JsonNode)i)]),
-        });
+        };
+        _list.Add(entry);
         place = _list.Count - 1;
         _places.Add(Key(working), place);
         return place;

@@ -51,7 +51,7 @@ internal static class ShelfEndpoints
         Id = yarn.Id,
         Name = yarn.Name,
         LinearDensity = yarn.LinearDensity.Value,
-        Fibres = [.. yarn.Fibres.Parts.Select(p => new FibreEntry(p.Fibre.Id, p.MassShare))],
+        Fibres = [.. yarn.Fibres.Shares.Select(p => new FibreEntry(p.Fibre.Id, p.MassShare))],
         Construction = yarn.Construction,
         Colour = yarn.Colour,
         Wraps = yarn.MeasuredWraps?.Value,

@@ -10,6 +10,8 @@ internal sealed class Trial(string folder, int times, int seed)
     private readonly Random _chance = new(seed);
     private readonly Weaver[] _weavers = [.. Enumerable.Range(1, Weavers).Select(i => new Weaver($"scarf-{i}", Sample()))];
 
+    private int Saves => _weavers.Sum(w => w.Count);
+
     public async Task<int> RunAsync()
     {
         for (int round = 1; round <= times; round++)
@@ -18,7 +20,9 @@ internal sealed class Trial(string folder, int times, int seed)
             {
                 using var http = new HttpClient { BaseAddress = server.Address };
                 Task[] saving = [.. _weavers.Select(w => w.SaveAsync(http))];
-                await Task.Delay(TimeSpan.FromMilliseconds(_chance.Next(40, 700)));
+                // Every fifth time the cut comes while the server still warms up; else somewhere in the stream of saves.
+                if (round % 5 != 0) await FirstSaveAsync();
+                await Task.Delay(TimeSpan.FromMilliseconds(_chance.Next(1, 400)));
                 await server.KillAsync();
                 await Task.WhenAll(saving);
             }
@@ -33,9 +37,18 @@ internal sealed class Trial(string folder, int times, int seed)
         string integrity = Inspection.Integrity(folder);
         Inspection.LoseOne(folder);
         bool noticed = (await LookAsync()).Count > 0;
-        int saves = _weavers.Sum(w => w.Acknowledged.Count);
-        Console.WriteLine($"Killed {times} times (seed {seed}): {saves} acknowledged saves, all there; integrity check: {integrity}; a save lost on purpose was {(noticed ? "" : "NOT ")}noticed.");
-        return integrity == "ok" && noticed && saves > times ? 0 : 1;
+        Console.WriteLine($"Killed {times} times (seed {seed}): {Saves} acknowledged saves, all there; integrity check: {integrity}; a save lost on purpose was {(noticed ? "" : "NOT ")}noticed.");
+        return integrity == "ok" && noticed && Saves > times ? 0 : 1;
+    }
+
+    private async Task FirstSaveAsync()
+    {
+        int before = Saves;
+        for (int waited = 0; Saves == before; waited++)
+        {
+            if (waited == 1500) throw new InvalidOperationException("The server acknowledged no save within 30 seconds.");
+            await Task.Delay(20);
+        }
     }
 
     private async Task<List<string>> LookAsync()
@@ -49,7 +62,7 @@ internal sealed class Trial(string folder, int times, int seed)
 
     private int Report(int round, List<string> faults)
     {
-        Console.WriteLine($"after {round} kills: {_weavers.Sum(w => w.Acknowledged.Count)} acknowledged saves, {faults.Count} faults");
+        Console.WriteLine($"after {round} kills: {Saves} acknowledged saves, {faults.Count} faults");
         foreach (string fault in faults) Console.Error.WriteLine(fault);
         return faults.Count;
     }

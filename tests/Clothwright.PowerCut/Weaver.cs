@@ -11,8 +11,12 @@ namespace Clothwright.PowerCut;
 internal sealed class Weaver(string id, Worksheet sample)
 {
     private int _edit;
+    private volatile int _count;
 
     public string Id { get; } = id;
+
+    /// <summary>How many saves were acknowledged; may be read while it saves.</summary>
+    public int Count => _count;
 
     /// <summary>The document of each acknowledged save, by its version.</summary>
     public SortedDictionary<int, string> Acknowledged { get; } = [];
@@ -46,6 +50,7 @@ internal sealed class Weaver(string id, Worksheet sample)
                 last = JsonSerializer.Deserialize(text, StudioJson.Default.SavedWorksheet)!.Version;
                 Acknowledged[last] = document;
                 Unanswered.Remove(document);
+                _count = Acknowledged.Count;
             }
             catch (Exception fault) when (fault is HttpRequestException or IOException or TaskCanceledException)
             {

@@ -5,7 +5,7 @@ namespace Clothwright.Interchange.Http;
 /// <param name="PackedAt">When it was packed.</param>
 /// <param name="Worksheets">Every worksheet, those put away too.</param>
 /// <param name="BenchVersion">The number of the last save of the bench; null if there is none.</param>
-public sealed record BundleManifest(int ClothwrightStudio, DateTimeOffset PackedAt, WorksheetSummary[] Worksheets, int? BenchVersion)
+public sealed record BundleManifest(int ClothwrightStudio, DateTimeOffset PackedAt, WorksheetSummary[] Worksheets, int? BenchVersion = null)
 {
     /// <summary>The version that this program writes and reads.</summary>
     public const int CurrentVersion = 1;

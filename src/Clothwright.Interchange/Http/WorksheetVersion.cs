@@ -5,4 +5,4 @@ namespace Clothwright.Interchange.Http;
 /// <param name="SavedAt">When.</param>
 /// <param name="Title">Name of the work at the time.</param>
 /// <param name="RestoredFrom">The earlier save that it brought back; null for a save of its own.</param>
-public sealed record WorksheetVersion(int Version, DateTimeOffset SavedAt, string Title, int? RestoredFrom);
+public sealed record WorksheetVersion(int Version, DateTimeOffset SavedAt, string Title, int? RestoredFrom = null);

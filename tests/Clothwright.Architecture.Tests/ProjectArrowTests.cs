@@ -11,7 +11,7 @@ public class ProjectArrowTests
         ["Clothwright.Interchange"] = ["Clothwright.Core", "CsvHelper"],
         ["Clothwright.Drawing"] = ["Clothwright.Core", "SkiaSharp", "SkiaSharp.HarfBuzz", "HarfBuzzSharp"],
         ["Clothwright.Solving"] = ["Clothwright.Core", "Google.OrTools", "Google.Protobuf"],
-        ["Clothwright.Storage"] = ["Clothwright.Core", "Clothwright.Interchange", "Microsoft.EntityFrameworkCore", "Microsoft.EntityFrameworkCore.Relational"],
+        ["Clothwright.Storage"] = ["Clothwright.Core", "Clothwright.Interchange", "Microsoft.EntityFrameworkCore", "Microsoft.EntityFrameworkCore.Abstractions", "Microsoft.EntityFrameworkCore.Relational"],
         ["Clothwright.Storage.Sqlite"] =
         [
             "Clothwright.Storage", "Microsoft.EntityFrameworkCore", "Microsoft.EntityFrameworkCore.Relational", "Microsoft.EntityFrameworkCore.Abstractions",
@@ -20,7 +20,7 @@ public class ProjectArrowTests
         ["Clothwright.Server"] =
         [
             "Clothwright.Core", "Clothwright.Interchange", "Clothwright.Drawing", "Clothwright.Storage", "Clothwright.Storage.Sqlite",
-            "Microsoft.Data.Sqlite", "Microsoft.AspNetCore.*", "Microsoft.Extensions.*", "Microsoft.Net.Http.Headers", "Microsoft.OpenApi",
+            "Microsoft.Data.Sqlite", "Microsoft.AspNetCore", "Microsoft.AspNetCore.*", "Microsoft.Extensions.*", "Microsoft.Net.Http.Headers", "Microsoft.OpenApi",
         ],
         ["clothwright"] = ["Clothwright.Core", "Clothwright.Interchange", "Clothwright.Drawing", "Clothwright.Solving", "System.CommandLine"],
     };

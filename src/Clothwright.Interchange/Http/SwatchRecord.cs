@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 namespace Clothwright.Interchange.Http;
 
 /// <summary>A sample and its measurements. What was not measured is null.</summary>
+/// <remarks>The generated reader sets every field, those that were not sent to null: hence the fields that fall back to nothing said.</remarks>
 public sealed record SwatchRecord
 {
     /// <summary>Its id.</summary>
@@ -18,13 +19,13 @@ public sealed record SwatchRecord
     public DateOnly? MeasuredOn { get; init; }
 
     /// <summary>Yarns of the warp, by their ids on the shelf.</summary>
-    public ImmutableArray<string> WarpYarnIds { get; init; } = [];
+    public ImmutableArray<string> WarpYarnIds { get; init => field = value.IsDefault ? [] : value; } = [];
 
     /// <summary>Yarns of the weft, by their ids on the shelf.</summary>
-    public ImmutableArray<string> WeftYarnIds { get; init; } = [];
+    public ImmutableArray<string> WeftYarnIds { get; init => field = value.IsDefault ? [] : value; } = [];
 
     /// <summary>The weave by name; empty if not noted.</summary>
-    public string Weave { get; init; } = "";
+    public string Weave { get; init => field = value ?? ""; } = "";
 
     /// <summary>Ends in a centimetre of the reed.</summary>
     public double? EndsPerCentimetre { get; init; }
@@ -57,8 +58,8 @@ public sealed record SwatchRecord
     public double? ThicknessMillimetres { get; init; }
 
     /// <summary>How it was washed and pressed.</summary>
-    public string Finishing { get; init; } = "";
+    public string Finishing { get; init => field = value ?? ""; } = "";
 
     /// <summary>What the weaver wants to remember of it.</summary>
-    public string Note { get; init; } = "";
+    public string Note { get; init => field = value ?? ""; } = "";
 }

@@ -1,0 +1,43 @@
+using System.Text.Json;
+using Microsoft.AspNetCore.Http.Metadata;
+using Microsoft.AspNetCore.Routing;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace Clothwright.Server.Tests;
+
+public class ApiDescriptionTests
+{
+    [Fact]
+    public async Task Every_address_has_a_name_and_a_summary()
+    {
+        await using StudioServer server = await StudioServer.StartAsync();
+        RouteEndpoint[] routes = [.. server.Services.GetRequiredService<EndpointDataSource>().Endpoints.OfType<RouteEndpoint>().Where(r => r.RoutePattern.RawText != "/api/openapi.json")];
+        Assert.True(routes.Length > 20);
+        Assert.Empty(routes.Where(r => r.Metadata.GetMetadata<IEndpointNameMetadata>() is null || r.Metadata.GetMetadata<IEndpointSummaryMetadata>() is null).Select(r => r.RoutePattern.RawText));
+    }
+
+    [Fact]
+    public async Task The_description_lists_the_addresses_and_their_refusals()
+    {
+        await using StudioServer server = await StudioServer.StartAsync();
+        using var description = JsonDocument.Parse(await server.Http.GetStringAsync("api/openapi.json"));
+        JsonElement save = description.RootElement.GetProperty("paths").GetProperty("/api/worksheets/{id}").GetProperty("put");
+        Assert.Equal("SaveWorksheet", save.GetProperty("operationId").GetString());
+        Assert.True(save.GetProperty("responses").GetProperty("412").GetProperty("content").TryGetProperty("application/problem+json", out _));
+    }
+
+    [Theory]
+    [InlineData("--port", "eighty")]
+    [InlineData("--port", "70000")]
+    [InlineData("--port")]
+    [InlineData("--lan")]
+    public void What_cannot_be_an_option_is_refused(params string[] words) => Assert.NotNull(ServerOptions.Parse(words).Problem);
+
+    [Fact]
+    public void Options_are_read_from_the_words_after_the_command()
+    {
+        ServerOptions options = ServerOptions.Parse(["--port", "6001", "--data", "/tmp/estuary", "--no-demo"]).Value;
+        Assert.Equal((6001, Path.GetFullPath("/tmp/estuary"), false), (options.Port, options.DataFolder, options.Demo));
+        Assert.Equal(5080, ServerOptions.Parse([]).Value.Port);
+    }
+}

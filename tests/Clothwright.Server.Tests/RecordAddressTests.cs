@@ -70,9 +70,10 @@ public class RecordAddressTests
     }
 
     [Theory]
-    [InlineData("""{ "id": "s1" }""", "title")]
+    [InlineData("""{ "id": "s1" }""", "\"title\" is missing")]
     [InlineData("""{ "id": "s1", "title": "t", "finishedGrams": -1 }""", "-1")]
-    [InlineData("""{ "id": "s1", "title": "t", "finishedOunces": 1 }""", "finishedOunces")]
+    [InlineData("""{ "id": "s1", "title": "t", "finishedOunces": 1 }""", "no field called \"finishedOunces\"")]
+    [InlineData("""{ "id": "s1", "title": "t", "measuredOn": "last week" }""", "measuredOn")]
     [InlineData("""{ "id": "s1", "title": "t", "warpYarnIds": [ "no/where" ] }""", "no/where")]
     [InlineData("""{ "id": "s1", "title": null }""", "title")]
     [InlineData("null", "null")]

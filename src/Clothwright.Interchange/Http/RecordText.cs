@@ -33,11 +33,24 @@ public static class RecordText
     public static InputProblem Malformed(JsonException fault)
     {
         ArgumentNullException.ThrowIfNull(fault);
+        string place = (fault.Path ?? "").TrimStart('$').TrimStart('.');
+        if (fault.Message.Split("missing required properties including:", 2) is [_, var missing])
+        {
+            string[] fields = [.. missing.Split('\'').Where((_, i) => i % 2 == 1)];
+            return new InputProblem($"\"{string.Join("\" and \"", fields)}\" is missing.", place.Length == 0 ? fields[0] : place, $"Add it, for example \"{fields[0]}\": ….");
+        }
+
+        if (fault.Message.Contains("could not be mapped", StringComparison.Ordinal))
+        {
+            return new InputProblem($"There is no field called \"{place.Split('.')[^1]}\" here.", place, "Take it out, or write its name as the API describes it.");
+        }
+
+        if (place.Length > 0) return new InputProblem($"The value of \"{place}\" is of the wrong kind, or null.", place, "Write a value of the kind that the API describes, or leave the field out.");
         string reason = fault.Message.Split(" LineNumber:", 2)[0].Split(" Path:", 2)[0].TrimEnd('.', ' ');
-        string place = fault.Path is { Length: > 2 } path && path.StartsWith("$.", StringComparison.Ordinal)
-            ? path[2..]
-            : $"line {(fault.LineNumber ?? 0) + 1}, byte {(fault.BytePositionInLine ?? 0) + 1}";
-        return new InputProblem($"The text cannot be read: {reason}.", place, "Put this place right: look for a wrong or missing field, comma, quotation mark or bracket.");
+        return new InputProblem(
+            $"The text is not well-formed JSON: {reason}.",
+            $"line {(fault.LineNumber ?? 0) + 1}, byte {(fault.BytePositionInLine ?? 0) + 1}",
+            "Look just before this place for a missing comma, quotation mark or bracket, or one too many.");
     }
 
     internal static Parsed<T> Read<T>(ReadOnlyMemory<byte> utf8, Func<JsonElement, T> read)

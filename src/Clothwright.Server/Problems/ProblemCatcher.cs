@@ -10,11 +10,7 @@ internal sealed partial class ProblemCatcher(RequestDelegate next, ILogger<Probl
         try
         {
             await next(http);
-            // Nothing was found under the address: say so in the same form as every other problem.
-            if (http.Response is { StatusCode: StatusCodes.Status404NotFound or StatusCodes.Status405MethodNotAllowed, HasStarted: false, ContentType: null })
-            {
-                await Answers.Problem(http.Response.StatusCode, "Not there", new InputProblem($"{http.Request.Method} {http.Request.Path} leads nowhere.", "address", "See /api/openapi.json for what there is.")).ExecuteAsync(http);
-            }
+            if (http.Response is { HasStarted: false, ContentType: null } && Refused(http) is { } refusal) await refusal.ExecuteAsync(http);
         }
         catch (InputProblemException refusal) when (!http.Response.HasStarted)
         {
@@ -37,6 +33,16 @@ internal sealed partial class ProblemCatcher(RequestDelegate next, ILogger<Probl
                 new InputProblem("Something went wrong in the server; nothing was saved by this request.", "server", "Try again; if it happens again, the server's window says what went wrong.")).ExecuteAsync(http);
         }
     }
+
+    // What routing refuses has no body of its own: say it in the same form as every other problem.
+    private static IResult? Refused(HttpContext http) => http.Response.StatusCode switch
+    {
+        StatusCodes.Status404NotFound or StatusCodes.Status405MethodNotAllowed => Answers.Problem(
+            http.Response.StatusCode, "Not there", new InputProblem($"{http.Request.Method} {http.Request.Path} leads nowhere.", "address", "See /api/openapi.json for what there is.")),
+        StatusCodes.Status415UnsupportedMediaType => Answers.Problem(
+            http.Response.StatusCode, "Not understood", new InputProblem($"\"{http.Request.ContentType}\" cannot be read here.", "Content-Type", "Send the kind that /api/openapi.json names, for example application/json.")),
+        _ => null,
+    };
 
     [LoggerMessage(Level = LogLevel.Error, Message = "{Method} {Path} failed")]
     private partial void Slip(string method, PathString path, Exception fault);

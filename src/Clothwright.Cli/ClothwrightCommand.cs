@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Help;
 using System.CommandLine.Parsing;
 using Clothwright.Cli.Commands;
 using Clothwright.Cli.Reports;
@@ -13,8 +14,12 @@ public static class ClothwrightCommand
     /// <param name="args">The words after <c>clothwright</c>.</param>
     /// <param name="output">Where results go.</param>
     /// <param name="error">Where problems go.</param>
+    /// <param name="traced">Whether a fault of the program is told with all its details.</param>
     /// <returns>One of <see cref="ExitCode"/>.</returns>
-    public static int Run(string[] args, TextWriter output, TextWriter error)
+    public static int Run(string[] args, TextWriter output, TextWriter error, bool traced = false) =>
+        ProgramFault.Guard(() => Invoke(args, output, error), error, traced);
+
+    private static int Invoke(string[] args, TextWriter output, TextWriter error)
     {
         ParseResult input = Root().Parse(args);
         if (input.Errors.Count > 0)
@@ -26,16 +31,32 @@ public static class ClothwrightCommand
         return input.Invoke(new InvocationConfiguration { Output = output, Error = error, EnableDefaultExceptionHandler = false });
     }
 
-    private static RootCommand Root() => new("Plans, checks and documents handwoven cloth: from yarn to handout.")
+    /// <summary>The tree of commands.</summary>
+    internal static RootCommand Root()
     {
-        new Command("yarn", "What a yarn really is.") { new YarnConvertCommand(), new YarnIdentifyCommand() },
-        new SettCommand(),
-        new Command("draft", "Drafts: make, check, fit to a loom, convert.")
-        {
-            new DraftMakeCommand(), new DraftCheckCommand(), new DraftFitCommand(), new DraftConvertCommand(),
-        },
+        RootCommand root = Tree();
+        HelpOption help = root.Options.OfType<HelpOption>().Single();
+        if (help.Action is HelpAction action) action.MaxWidth = WrappedText.LineLength;
+        return root;
+    }
+
+    private static RootCommand Tree() => new("Plans, checks and documents handwoven cloth: from yarn to handout.")
+    {
         new PlanCommand(),
-        new Command("colour", "Colours of threads.") { new ColourDifferenceCommand(), new ColourMixCommand() },
+        new Command("yarn", "What a yarn really is, by its count, its label or a measured length.")
+        {
+            new YarnConvertCommand(), new YarnIdentifyCommand(), new YarnCompareCommand(),
+        },
+        new SettCommand(),
+        new ClothCommand(),
+        new Command("draft", "Drafts: make, check, fit to a loom, find faults, convert.")
+        {
+            new DraftMakeCommand(), new DraftCheckCommand(), new DraftFitCommand(), new DraftFaultsCommand(), new DraftConvertCommand(),
+        },
+        new Command("colour", "Colours of threads: how they differ, what they fuse to, who can tell them apart.")
+        {
+            new ColourDifferenceCommand(), new ColourMixCommand(), new ColourSimulateCommand(),
+        },
     };
 
     private static InputProblem CommandLineProblem(ParseResult input, string[] args)

@@ -11,4 +11,10 @@ public static class ExitCode
 
     /// <summary>What was given cannot be used; nothing was written.</summary>
     public const int BadInput = 2;
+
+    /// <summary>The program itself is at fault. As in sysexits.h of BSD: internal software error.</summary>
+    public const int ProgramFault = 70;
+
+    /// <summary>Stopped by Ctrl-C. As shells do: 128 and the number of the signal.</summary>
+    public const int Stopped = 130;
 }

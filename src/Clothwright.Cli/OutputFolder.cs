@@ -5,6 +5,10 @@ namespace Clothwright.Cli;
 /// <summary>Writes a set of files so that either all of them are there or none is.</summary>
 internal static class OutputFolder
 {
+    private static readonly Lock Gate = new();
+    private static readonly HashSet<string> UnderWay = [];
+    private static bool _abandoned;
+
     /// <summary>Writes files whose contents are complete in memory: each under a passing name first, then all renamed.</summary>
     /// <param name="folder">The folder; made if it is not there.</param>
     /// <param name="files">File name and contents.</param>
@@ -20,19 +24,57 @@ internal static class OutputFolder
                 string to = Path.Combine(folder, name);
                 string from = Path.Combine(folder, $".{name}.{Environment.ProcessId}.part");
                 passing.Add((from, to));
-                File.WriteAllBytes(from, contents);
+                WritePassing(from, contents);
             }
 
-            foreach ((string from, string to) in passing) File.Move(from, to, overwrite: true);
+            Rename(passing);
         }
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
-            foreach ((string from, _) in passing)
-            {
-                if (File.Exists(from)) File.Delete(from);
-            }
-
+            foreach ((string from, _) in passing) Discard(from);
             throw new InputProblemException(new InputProblem($"\"{folder}\" cannot be written: {exception.Message.TrimEnd('.')}.", "--out", "Name a folder in which you may write."));
+        }
+    }
+
+    /// <summary>The program is being stopped: takes away what is half written, and writes nothing more.</summary>
+    public static void Abandon()
+    {
+        lock (Gate)
+        {
+            _abandoned = true;
+            foreach (string passing in UnderWay.ToList()) Discard(passing);
+        }
+    }
+
+    private static void WritePassing(string path, byte[] contents)
+    {
+        lock (Gate)
+        {
+            if (_abandoned) return;
+            UnderWay.Add(path);
+            File.WriteAllBytes(path, contents);
+        }
+    }
+
+    private static void Rename(List<(string From, string To)> passing)
+    {
+        lock (Gate)
+        {
+            if (_abandoned) return;
+            foreach ((string from, string to) in passing)
+            {
+                File.Move(from, to, overwrite: true);
+                UnderWay.Remove(from);
+            }
+        }
+    }
+
+    private static void Discard(string passing)
+    {
+        lock (Gate)
+        {
+            if (File.Exists(passing)) File.Delete(passing);
+            UnderWay.Remove(passing);
         }
     }
 

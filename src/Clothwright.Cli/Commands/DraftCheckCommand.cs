@@ -1,10 +1,14 @@
+using System.Collections.Immutable;
 using System.CommandLine;
-using System.Text;
-using System.Text.Json.Nodes;
+using Clothwright.Cli.Checks;
 using Clothwright.Cli.Reports;
+using Clothwright.Core.Looms;
+using Clothwright.Core.Quantities;
+using Clothwright.Core.Weaves;
 using Clothwright.Core.Weaves.Analysis;
 using Clothwright.Core.Weaves.Analysis.Floats;
-using Clothwright.Core.Weaves.Analysis.Layers;
+using Clothwright.Core.Weaves.Analysis.Threads;
+using Clothwright.Core.Workings;
 using Clothwright.Interchange.Drafts;
 
 namespace Clothwright.Cli.Commands;
@@ -13,85 +17,90 @@ namespace Clothwright.Cli.Commands;
 internal sealed class DraftCheckCommand : ReportCommand
 {
     private readonly Argument<string> _draft = new("draft") { Description = "File, weave by name, or draft in notation." };
+    private readonly Option<string?> _purpose = new("--purpose") { Description = "Judges floats by what the cloth is for: " + FloatPurposeWord.All + "; needs --sett." };
+    private readonly Option<bool> _child = new("--child") { Description = "It is for a small child: the strictest rule for floats." };
+    private readonly Option<string?> _sett = new("--sett") { Description = "Ends in the cloth, for example 20/in or 8/cm: floats are then told in millimetres." };
+    private readonly Option<string?> _picks = new("--picks") { Description = "Picks in the cloth; as many as ends if left out." };
+    private readonly Option<int?> _ends = new("--ends") { Description = "Ends of the whole warp: the draft is repeated to that width." };
+    private readonly Option<int?> _heddles = new("--heddles-per-shaft") { Description = "Heddles that hang on each shaft." };
+    private readonly Option<string?> _out = new("--out") { Description = "Picture of the draft to write: .svg or .png." };
 
     /// <summary>The command.</summary>
     public DraftCheckCommand()
-        : base("check", "Does the cloth hang together, how long are its floats, do its edges hold?") => Arguments.Add(_draft);
+        : base("check", "Does the cloth hang together, how long are its floats, do its edges hold?")
+    {
+        Arguments.Add(_draft);
+        foreach (Option option in (Option[])[_purpose, _child, _sett, _picks, _ends, _heddles, _out]) Options.Add(option);
+    }
 
     /// <inheritdoc />
     protected override Report Make(ParseResult input)
     {
         WovenDraft woven = WeaveSource.Read(input.GetValue(_draft)!, "draft", out IReadOnlyList<string> warnings);
-        var cloth = ClothAnalysis.Of(woven.Draft);
-        return new Report(Text(cloth, warnings), Json(cloth, warnings)) { ExitCode = cloth.Problems.IsEmpty ? ExitCode.Done : ExitCode.CheckFailed };
-    }
-
-    private static string Text(ClothAnalysis cloth, IReadOnlyList<string> warnings)
-    {
-        var text = new StringBuilder();
-        string name = cloth.Draft?.Name is { Length: > 0 } given ? given + ": " : "";
-        text.AppendLine($"{name}{cloth.Ends} ends, {cloth.Picks} picks, {cloth.Draft!.Shafts} shafts, {cloth.Draft.Treadles} treadles");
-        text.AppendLine(Layers(cloth));
-        foreach (FloatTally floats in cloth.Floats.All)
+        Draft draft = AtWidth(woven.Draft, input.GetValue(_ends));
+        var cloth = ClothAnalysis.Of(draft);
+        (Derived<Sett>? ends, Derived<Sett>? picks) = Setts(input.GetValue(_sett), input.GetValue(_picks));
+        bool child = input.GetValue(_child);
+        string? purpose = input.GetValue(_purpose) ?? (child ? "throw" : null);
+        if (purpose is not null && ends is null)
         {
-            if (floats.Longest is { } longest) text.AppendLine($"Longest {longest}");
+            throw new InputProblemException(new InputProblem("How long a float is depends on the sett.", "--sett", "Give the sett of the cloth, for example --sett 20/in."));
         }
 
-        text.AppendLine(cloth.TabbySheds is { } tabby ? $"Plain weave: shafts {tabby.OddEnds} against {tabby.EvenEnds}" : "Plain weave: not on this threading");
-        text.AppendLine($"Warp covers {cloth.WarpFaceFraction * 100:0} % of the face; fewest shafts {cloth.FewestShafts}, fewest treadles {cloth.FewestTreadles}");
-        text.AppendLine("Heddles: " + string.Join(", ", cloth.EndsPerShaft!.Counts.Select((n, i) => $"shaft {i + 1} {n}")));
-        foreach (string note in cloth.Notes) text.AppendLine(note);
-        foreach (string warning in warnings) text.AppendLine("In the file: " + warning);
-        foreach (var problem in cloth.Problems) text.AppendLine($"Fault: {problem}");
-        return text.ToString().TrimEnd();
+        var check = new DraftChecked(
+            cloth,
+            ends,
+            picks,
+            purpose is null ? null : FloatAdvice.For(cloth.Floats, FloatPurposeWord.Read(purpose, child), ends!, picks!))
+        {
+            Heddles = Heddles(cloth.EndsPerShaft!, input.GetValue(_heddles)),
+            FileWarnings = warnings,
+        };
+        string text = CheckText.Of(check);
+        if (input.GetValue(_out) is { } path)
+        {
+            OutputFolder.WriteFile(path, Picture(woven with { Draft = draft }, path));
+            text += $"\nWrote {path}.";
+        }
+
+        return new Report(text, CheckJson.Of(check)) { ExitCode = check.Passed ? ExitCode.Done : ExitCode.CheckFailed };
     }
 
-    private static string Layers(ClothAnalysis cloth) => cloth.Layers switch
+    private static Draft AtWidth(Draft draft, int? ends) => ends switch
     {
-        { HangsTogether: true } => "It hangs together.",
-        { Layers.Length: > 1 } layers => $"{layers.Layers.Length} layers: {string.Join("; ", layers.Layers)}",
-        _ => "It falls apart.",
+        null => draft,
+        >= 1 and <= DraftLimits.Ends => draft.Repeated(ends.Value, draft.Picks),
+        _ => throw new InputProblemException(new InputProblem($"A warp of {ends} ends cannot be checked.", "--ends", $"Give 1 to {DraftLimits.Ends}, for example 400.")),
     };
 
-    private static JsonObject Json(ClothAnalysis cloth, IReadOnlyList<string> warnings) => new()
+    private static (Derived<Sett>? Ends, Derived<Sett>? Picks) Setts(string? sett, string? picks)
     {
-        ["ends"] = cloth.Ends,
-        ["picks"] = cloth.Picks,
-        ["shafts"] = cloth.Draft!.Shafts,
-        ["treadles"] = cloth.Draft.Treadles,
-        ["maxWarpFloat"] = new JsonObject { ["face"] = Longest(cloth.Floats.WarpFace), ["back"] = Longest(cloth.Floats.WarpBack) },
-        ["maxWeftFloat"] = new JsonObject { ["face"] = Longest(cloth.Floats.WeftFace), ["back"] = Longest(cloth.Floats.WeftBack) },
-        ["hangsTogether"] = cloth.Layers.HangsTogether,
-        ["layers"] = cloth.Layers.Layers.Length,
-        ["components"] = new JsonArray([.. cloth.Layers.Components.Select(Component)]),
-        ["tabbyAvailable"] = cloth.TabbyAvailable,
-        ["looseSelvedgePicks"] = Numbers(cloth.SelvedgeFromLeft.LoosePicks.Select(p => p + 1)),
-        ["endsPerShaft"] = Numbers(cloth.EndsPerShaft!.Counts),
-        ["warpFaceFraction"] = cloth.WarpFaceFraction,
-        ["fewestShafts"] = cloth.FewestShafts,
-        ["fewestTreadles"] = cloth.FewestTreadles,
-        ["repeatEnds"] = cloth.Repeat.Ends,
-        ["repeatPicks"] = cloth.Repeat.Picks,
-        ["drawdown"] = DraftText.Rows(cloth.Drawdown),
-        ["problems"] = new JsonArray([.. cloth.Problems.Select(p => new JsonObject { ["what"] = p.What, ["where"] = p.Where, ["mend"] = p.Mend })]),
-        ["notes"] = new JsonArray([.. cloth.Notes.Select(n => (JsonNode)n)]),
-        ["fileWarnings"] = new JsonArray([.. warnings.Select(w => (JsonNode)w)]),
-    };
+        if (sett is null)
+        {
+            return picks is null ? (null, null) : throw new InputProblemException(new InputProblem("Picks are given and no sett.", "--sett", "Give both, for example --sett 20/in --picks 18/in."));
+        }
 
-    // Threads are numbered from 1 for people and programs alike; an endless float has no length.
-    private static JsonObject? Longest(FloatTally floats) => floats.Longest is not { } longest ? null : new JsonObject
+        Sett ends = SettText.Parse(sett, "--sett").Value;
+        return (Derived.Decision("ends", ends), Derived.Decision("picks", picks is null ? ends : SettText.Parse(picks, "--picks").Value));
+    }
+
+    private static ImmutableArray<InputProblem> Heddles(EndsPerShaft needed, int? perShaft)
     {
-        ["length"] = longest.Endless ? null : longest.Length,
-        ["endless"] = longest.Endless,
-        [longest.IsWarp ? "end" : "pick"] = longest.Line + 1,
-        [longest.IsWarp ? "fromPick" : "fromEnd"] = longest.Start + 1,
-    };
+        if (perShaft is null) return [];
+        if (perShaft < 1)
+        {
+            throw new InputProblemException(new InputProblem($"{perShaft} heddles on a shaft carry nothing.", "--heddles-per-shaft", "Count the heddles of one shaft, for example 60."));
+        }
 
-    private static JsonObject Component(ClothLayer layer) => new()
-    {
-        ["ends"] = Numbers(layer.Ends.Select(e => e + 1)),
-        ["picks"] = Numbers(layer.Picks.Select(p => p + 1)),
-    };
+        // Only the number of heddles matters here; the rest describes no loom in particular.
+        var loom = new Loom("loom", "the loom", LoomKind.Floor, Length.FromMetres(1), needed.Counts.Length, 0, ShedAction.Levers, Derived.Decision("loom waste", Length.Zero))
+        {
+            HeddlesPerShaft = perShaft.Value,
+        };
+        return [.. needed.Problems(loom)];
+    }
 
-    private static JsonArray Numbers(IEnumerable<int> numbers) => [.. numbers.Select(n => (JsonNode)n)];
+    private static byte[] Picture(WovenDraft woven, string path) => Path.GetExtension(path).ToLowerInvariant() is ".svg" or ".png"
+        ? DraftFile.Bytes(woven, path)
+        : throw new InputProblemException(new InputProblem($"\"{path}\" is no name for a picture.", "--out", "Give the file the ending .svg or .png; draft convert writes the other forms."));
 }

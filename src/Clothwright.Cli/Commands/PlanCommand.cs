@@ -30,7 +30,7 @@ internal sealed class PlanCommand : ReportCommand
     {
         PageSize paper = Paper(input.GetValue(_paper)!);
         (Worksheet worksheet, PlanResult plan) = WorksheetFile.Plan(input.GetValue(_worksheet)!);
-        UnitStyle units = input.GetValue(_units) is { } wanted ? Units(wanted) : worksheet.Units;
+        UnitStyle units = input.GetValue(_units) is { } wanted ? UnitWord.Read(wanted) : worksheet.Units;
         if (input.GetValue(_explain) is { } figure)
         {
             var working = plan.Figures.Find(figure).At("--explain").Value.Working;
@@ -48,13 +48,6 @@ internal sealed class PlanCommand : ReportCommand
 
         return new Report(text, json);
     }
-
-    private static UnitStyle Units(string text) => text.Trim().ToLowerInvariant() switch
-    {
-        "metric" => UnitStyle.Metric,
-        "customary" => UnitStyle.Customary,
-        _ => throw new InputProblemException(new InputProblem($"\"{text}\" are no units.", "--units", "Use metric or customary.")),
-    };
 
     private static PageSize Paper(string text) => text.Trim().ToLowerInvariant() switch
     {

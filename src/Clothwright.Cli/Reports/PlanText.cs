@@ -10,15 +10,13 @@ namespace Clothwright.Cli.Reports;
 /// <summary>A warp plan for a person at a terminal: the tally first, then what to wind, to weave and to mind.</summary>
 internal static class PlanText
 {
-    private const int LineLength = 100;
-
     /// <summary>The plan in the units the weaver reads.</summary>
     public static string Of(PlanResult plan, string currency, UnitStyle style)
     {
         string F(IDerived figure) => figure.Working.Format(style);
         var text = new StringBuilder();
         text.AppendLine(plan.Request.Title);
-        text.AppendLine(new string('─', Math.Min(plan.Request.Title.Length, LineLength)));
+        text.AppendLine(new string('─', Math.Min(plan.Request.Title.Length, WrappedText.LineLength)));
         text.AppendLine($"{plan.LoomDraft.Name}, on {plan.Loom.Name}");
         text.AppendLine();
         text.AppendLine($"Wind    {F(plan.Ends.Total)} ends of {F(plan.WarpLength)}{Selvedges(plan.Ends)}");
@@ -77,24 +75,6 @@ internal static class PlanText
         string[] lines = [.. items];
         if (lines.Length == 0) return;
         text.AppendLine().AppendLine(head);
-        foreach (string line in lines) AppendWrapped(text, line);
-    }
-
-    private static void AppendWrapped(StringBuilder text, string line)
-    {
-        string indent = "· ";
-        var current = new StringBuilder(indent);
-        foreach (string word in line.Split(' '))
-        {
-            if (current.Length + word.Length + 1 > LineLength)
-            {
-                text.AppendLine(current.ToString().TrimEnd());
-                current.Clear().Append("  ");
-            }
-
-            current.Append(word).Append(' ');
-        }
-
-        text.AppendLine(current.ToString().TrimEnd());
+        foreach (string line in lines) WrappedText.Append(text, line);
     }
 }

@@ -31,7 +31,7 @@ internal static class ProblemText
         return new JsonObject { ["problem"] = inner };
     }
 
-    // What a person gave may hold control characters; a terminal must not obey them.
-    private static string OneLine(string text) =>
+    /// <summary>The text on one line. What a person gave may hold control characters; a terminal must not obey them.</summary>
+    public static string OneLine(string text) =>
         string.Concat(text.Select(c => char.IsControl(c) ? ' ' : c));
 }

@@ -10,7 +10,7 @@ namespace Clothwright.Core.Publishing;
 /// <param name="Picks">Looks of the picks from pick 1, taken round again; at least one.</param>
 /// <param name="EndSett">Ends per width in the finished cloth, all ends counted.</param>
 /// <param name="PickSett">Picks per length in the finished cloth, all picks counted.</param>
-public sealed record ClothLook(
+public sealed partial record ClothLook(
     Drawdown Weave,
     ImmutableArray<ThreadLook> Ends,
     ImmutableArray<ThreadLook> Picks,

@@ -36,28 +36,24 @@ internal static class BenchJson
     public static void Write(Utf8JsonWriter writer, Worksheet worksheet)
     {
         writer.WriteStartObject("bench");
-        WriteLists(writer, worksheet.Looms, worksheet.Reeds, worksheet.Heddles);
-        writer.WriteEndObject();
-    }
-
-    public static void WriteLists(Utf8JsonWriter writer, ImmutableArray<LoomEntry> looms, ImmutableArray<Reed> reeds, ImmutableArray<RigidHeddle> heddles)
-    {
         writer.WriteStartArray("looms");
-        foreach (LoomEntry loom in looms) Write(writer, loom);
+        foreach (LoomEntry loom in worksheet.Looms) Write(writer, loom);
         writer.WriteEndArray();
-        if (!reeds.IsEmpty)
+        if (!worksheet.Reeds.IsEmpty)
         {
             writer.WriteStartArray("reeds");
-            foreach (Reed reed in reeds) Write(writer, reed.Name, "dents", reed.Dents, 1);
+            foreach (Reed reed in worksheet.Reeds) Write(writer, reed.Name, "dents", reed.Dents, 1);
             writer.WriteEndArray();
         }
 
-        if (!heddles.IsEmpty)
+        if (!worksheet.Heddles.IsEmpty)
         {
             writer.WriteStartArray("heddles");
-            foreach (RigidHeddle heddle in heddles) Write(writer, heddle.Name, "ends", heddle.Spaces, heddle.Count);
+            foreach (RigidHeddle heddle in worksheet.Heddles) Write(writer, heddle.Name, "ends", heddle.Spaces, heddle.Count);
             writer.WriteEndArray();
         }
+
+        writer.WriteEndObject();
     }
 
     private static LoomEntry ReadLoom(JsonSection loom)

@@ -35,7 +35,7 @@ internal static class ShelfJson
         writer.WriteEndArray();
     }
 
-    public static YarnEntry ReadYarn(JsonSection yarn)
+    private static YarnEntry ReadYarn(JsonSection yarn)
     {
         string[] ways = [.. Fineness.Where(yarn.Has)];
         if (ways.Length == 0) throw yarn.Missing("count", "\"count\": \"8/2\" with \"system\": \"cotton\", or \"label\": \"400 m / 100 g\", or \"tex\": 148");
@@ -87,7 +87,7 @@ internal static class ShelfJson
         return new YarnOffer(offer.Word("form", JsonWords.PackageForms), net, Money.FromAmount(price));
     }
 
-    public static void Write(Utf8JsonWriter writer, YarnEntry yarn)
+    private static void Write(Utf8JsonWriter writer, YarnEntry yarn)
     {
         writer.WriteStartObject();
         writer.WriteString("id", yarn.Id);

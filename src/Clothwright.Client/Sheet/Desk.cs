@@ -14,7 +14,7 @@ public sealed class Desk(StepKeeper keeper)
     private string? _run;
 
     /// <summary>Raised after every change.</summary>
-    public event Action? Changed;
+    public event EventHandler? Changed;
 
     /// <summary>The decisions.</summary>
     public Worksheet Worksheet { get; private set; } = DemoSheet.Read();
@@ -45,7 +45,7 @@ public sealed class Desk(StepKeeper keeper)
         bool begin = kept is null || !read.Succeeded;
         Use(begin ? DemoSheet.Read() : read.Value);
         if (begin) await keeper.BeginAsync(Json(Worksheet));
-        Changed?.Invoke();
+        Changed?.Invoke(this, EventArgs.Empty);
     }
 
     /// <summary>Takes a decision: the plan follows at once and the step is kept.</summary>
@@ -58,7 +58,7 @@ public sealed class Desk(StepKeeper keeper)
         _run = run;
         Use(next);
         _ = KeepAsync(Json(next), inPlace);
-        Changed?.Invoke();
+        Changed?.Invoke(this, EventArgs.Empty);
     }
 
     /// <summary>Ends a run of decisions, so that the next is a step of its own.</summary>
@@ -74,7 +74,7 @@ public sealed class Desk(StepKeeper keeper)
     {
         EndRun();
         Use(WorksheetReader.Read(Encoding.UTF8.GetBytes(await keeper.GoAsync(step))).Value);
-        Changed?.Invoke();
+        Changed?.Invoke(this, EventArgs.Empty);
     }
 
     private void Use(Worksheet worksheet)
@@ -99,7 +99,7 @@ public sealed class Desk(StepKeeper keeper)
             Kept = KeepState.Refused;
         }
 
-        Changed?.Invoke();
+        Changed?.Invoke(this, EventArgs.Empty);
     }
 
     private static string Json(Worksheet worksheet) => Encoding.UTF8.GetString(WorksheetWriter.Write(worksheet));

@@ -68,5 +68,5 @@ public abstract class SheetPart : ComponentBase, IDisposable
         return Phrases.With(sley.IsEven ? "sley.even" : "sley.uneven", ("sley", sley.IsEven ? Text(Whole.FromCount(sley[0])) : sley.ToString()));
     }
 
-    private void Follow() => InvokeAsync(StateHasChanged);
+    private void Follow(object? sender, EventArgs change) => _ = InvokeAsync(StateHasChanged);
 }

@@ -47,7 +47,7 @@ public static class ClothLooks
     }
 
     // Strands of one pick lie side by side.
-    public static ThreadLook Thread(Yarn yarn, int strands)
+    internal static ThreadLook Thread(Yarn yarn, int strands)
     {
         double diameter = YarnDiameter.Of(yarn).Value.Metres;
         return new ThreadLook(yarn.Colour, Length.FromMetres(strands * diameter * WashedWidth));

@@ -10,13 +10,13 @@ using Clothwright.Core.Yarns;
 namespace Clothwright.Core.Publishing.Composing;
 
 /// <summary>How the washed cloths of a plan look.</summary>
-internal static class ClothLooks
+public static class ClothLooks
 {
     // The diameter reckoned with is that of yarn pressed in a close cloth; washed, it lies about half as wide again. Common practice, no source.
     private const double WashedWidth = 1.5;
 
     /// <summary>Front and back of each cloth that differs from those before it.</summary>
-    public static IEnumerable<HandoutBlock> Blocks(PlanResult plan)
+    internal static IEnumerable<HandoutBlock> Blocks(PlanResult plan)
     {
         IGrouping<string, PiecePlan>[] kinds = [.. plan.Pieces.GroupBy(p => Key(p.Piece), StringComparer.Ordinal)];
         foreach (IGrouping<string, PiecePlan> kind in kinds)
@@ -47,7 +47,7 @@ internal static class ClothLooks
     }
 
     // Strands of one pick lie side by side.
-    public static ThreadLook Thread(Yarn yarn, int strands)
+    internal static ThreadLook Thread(Yarn yarn, int strands)
     {
         double diameter = YarnDiameter.Of(yarn).Value.Metres;
         return new ThreadLook(yarn.Colour, Length.FromMetres(strands * diameter * WashedWidth));

@@ -1,0 +1,66 @@
+using System.Runtime.InteropServices.JavaScript;
+
+namespace Clothwright.Client;
+
+/// <summary>What the page's script does: canvas, store of steps, focus.</summary>
+public static partial class PageScript
+{
+    private const string Module = "clothwright";
+
+    /// <summary>Loads the script; once, before anything else here is called.</summary>
+    public static Task LoadAsync() => JSHost.ImportAsync(Module, "../js/clothwright.js");
+
+    [JSImport("showCloth", Module)]
+    internal static partial void ShowCloth(
+        string canvas,
+        [JSMarshalAs<JSType.MemoryView>] Span<byte> rows,
+        int ends,
+        int picks,
+        [JSMarshalAs<JSType.MemoryView>] Span<double> endLooks,
+        [JSMarshalAs<JSType.MemoryView>] Span<double> pickLooks,
+        double endsPerCentimetre,
+        double picksPerCentimetre,
+        double widthCentimetres,
+        bool customary);
+
+    [JSImport("viewCloth", Module)]
+    internal static partial void ViewCloth(string canvas, double zoom, bool back);
+
+    [JSImport("showDraft", Module)]
+    internal static partial void ShowDraft(
+        string canvas,
+        [JSMarshalAs<JSType.MemoryView>] Span<byte> rows,
+        int ends,
+        int picks,
+        [JSMarshalAs<JSType.MemoryView>] Span<double> threading,
+        [JSMarshalAs<JSType.MemoryView>] Span<double> tieUp,
+        [JSMarshalAs<JSType.MemoryView>] Span<double> treadling,
+        int shafts);
+
+    [JSImport("openSteps", Module)]
+    internal static partial Task<string> OpenStepsAsync(string sheet);
+
+    [JSImport("readStep", Module)]
+    internal static partial Task<string> ReadStepAsync(string sheet, int step);
+
+    [JSImport("keepStep", Module)]
+    internal static partial Task KeepStepAsync(string sheet, int step, string json);
+
+    [JSImport("keepPlace", Module)]
+    internal static partial Task KeepPlaceAsync(string sheet, int place);
+
+    [JSImport("focusOn", Module)]
+    internal static partial void FocusOn(string id);
+
+    [JSImport("useTheme", Module)]
+    internal static partial void UseTheme(string theme);
+
+    [JSImport("theme", Module)]
+    internal static partial string Theme();
+
+    [JSImport("now", Module)]
+    internal static partial double Now();
+
+    [JSImport("afterPaint", Module)]
+    internal static partial Task AfterPaintAsync();
+}

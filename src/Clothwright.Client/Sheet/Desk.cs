@@ -1,0 +1,106 @@
+using System.Text;
+using Clothwright.Core.Plans;
+using Clothwright.Core.Quantities;
+using Clothwright.Core.Worksheets;
+using Clothwright.Interchange.WorksheetJson;
+
+namespace Clothwright.Client.Sheet;
+
+/// <summary>The worksheet on the desk, what follows from it, and the way back through its steps.</summary>
+public sealed class Desk(StepKeeper keeper)
+{
+    private const string SheetName = "reedbed-scarves";
+
+    private string? _run;
+
+    /// <summary>Raised after every change.</summary>
+    public event EventHandler? Changed;
+
+    /// <summary>The decisions.</summary>
+    public Worksheet Worksheet { get; private set; } = DemoSheet.Read();
+
+    /// <summary>The newest plan that could be made.</summary>
+    public PlanResult Plan { get; private set; } = null!;
+
+    /// <summary>Why the present decisions cannot be planned; null when <see cref="Plan"/> is theirs.</summary>
+    public InputProblem? Problem { get; private set; }
+
+    /// <summary>Units in which she reads.</summary>
+    public UnitStyle Units => Worksheet.Units;
+
+    /// <summary>Whether the last step is kept safely.</summary>
+    public KeepState Kept { get; private set; } = KeepState.Kept;
+
+    /// <summary>Whether a step can be taken back.</summary>
+    public bool CanUndo => keeper.Place > 0;
+
+    /// <summary>Whether a step taken back can be made again.</summary>
+    public bool CanRedo => keeper.Place < keeper.Last;
+
+    /// <summary>Opens the worksheet as she left it, or the demonstration.</summary>
+    public async Task OpenAsync()
+    {
+        string? kept = await keeper.OpenAsync(SheetName);
+        Parsed<Worksheet> read = kept is null ? DemoSheet.Read() : WorksheetReader.Read(Encoding.UTF8.GetBytes(kept));
+        bool begin = kept is null || !read.Succeeded;
+        Use(begin ? DemoSheet.Read() : read.Value);
+        if (begin) await keeper.BeginAsync(Json(Worksheet));
+        Changed?.Invoke(this, EventArgs.Empty);
+    }
+
+    /// <summary>Takes a decision: the plan follows at once and the step is kept.</summary>
+    /// <param name="next">The worksheet with the decision in it.</param>
+    /// <param name="run">Decisions of one run, for example while one blank is being written, make one step; null for a step of its own.</param>
+    public void Decide(Worksheet next, string? run = null)
+    {
+        ArgumentNullException.ThrowIfNull(next);
+        bool inPlace = run is not null && run == _run;
+        _run = run;
+        Use(next);
+        _ = KeepAsync(Json(next), inPlace);
+        Changed?.Invoke(this, EventArgs.Empty);
+    }
+
+    /// <summary>Ends a run of decisions, so that the next is a step of its own.</summary>
+    public void EndRun() => _run = null;
+
+    /// <summary>Takes the last step back.</summary>
+    public Task UndoAsync() => CanUndo ? GoAsync(keeper.Place - 1) : Task.CompletedTask;
+
+    /// <summary>Makes the last step taken back again.</summary>
+    public Task RedoAsync() => CanRedo ? GoAsync(keeper.Place + 1) : Task.CompletedTask;
+
+    private async Task GoAsync(int step)
+    {
+        EndRun();
+        Use(WorksheetReader.Read(Encoding.UTF8.GetBytes(await keeper.GoAsync(step))).Value);
+        Changed?.Invoke(this, EventArgs.Empty);
+    }
+
+    private void Use(Worksheet worksheet)
+    {
+        Worksheet = worksheet;
+        Parsed<PlanResult> plan = worksheet.Plan();
+        Problem = plan.Problem;
+        if (plan.TryGet(out PlanResult? made)) Plan = made;
+        Plan ??= DemoSheet.Read().Plan().Value;
+    }
+
+    private async Task KeepAsync(string json, bool inPlace)
+    {
+        Kept = KeepState.Keeping;
+        try
+        {
+            await keeper.KeepAsync(json, inPlace);
+            Kept = KeepState.Kept;
+        }
+        catch (System.Runtime.InteropServices.JavaScript.JSException)
+        {
+            Kept = KeepState.Refused;
+        }
+
+        Changed?.Invoke(this, EventArgs.Empty);
+    }
+
+    private static string Json(Worksheet worksheet) => Encoding.UTF8.GetString(WorksheetWriter.Write(worksheet));
+}

@@ -1,0 +1,47 @@
+// What the page needs from the browser beyond markup. Plain JavaScript, typed by JSDoc.
+export { showCloth, viewCloth } from './cloth.js';
+export { showDraft } from './draft.js';
+export { openSteps, readStep, keepStep, keepPlace } from './steps.js';
+
+/**
+ * Moves the focus to an element once it stands in the page.
+ * @param {string} id
+ */
+export function focusOn(id) {
+  const element = document.getElementById(id);
+  if (element) element.focus({ preventScroll: false });
+}
+
+/** @returns {string} `light`, `dark`, or empty when the system decides. */
+export function theme() {
+  return document.documentElement.dataset.theme ?? '';
+}
+
+/**
+ * Uses a theme from now on.
+ * @param {string} name `light`, `dark`, or empty to follow the system.
+ */
+export function useTheme(name) {
+  if (name) document.documentElement.dataset.theme = name;
+  else delete document.documentElement.dataset.theme;
+  try {
+    if (name) localStorage.setItem('clothwright.theme', name);
+    else localStorage.removeItem('clothwright.theme');
+  } catch { /* not kept: the theme holds until the page is closed */ }
+  document.dispatchEvent(new CustomEvent('clothwright-theme'));
+}
+
+/** @returns {number} Milliseconds on a clock that only goes forward. */
+export function now() {
+  return performance.now();
+}
+
+/** @returns {Promise<void>} Done when the next frame has been painted. */
+export function afterPaint() {
+  return new Promise(done => requestAnimationFrame(() => setTimeout(done, 0)));
+}
+
+// Undo and redo are the worksheet's: a field's own undo would go back letter by letter beside it.
+document.addEventListener('keydown', event => {
+  if ((event.ctrlKey || event.metaKey) && !event.altKey && ['z', 'y'].includes(event.key.toLowerCase())) event.preventDefault();
+});

@@ -75,7 +75,10 @@ public static class ServerHost
             if (options.Port == 0) kestrel.Listen(IPAddress.Loopback, 0);
             else kestrel.ListenLocalhost(options.Port);
         });
-        builder.Logging.AddSimpleConsole(console => console.SingleLine = true).SetMinimumLevel(LogLevel.Warning);
+        // A built (not yet published) server takes the page's files from where the build left them.
+        builder.WebHost.UseStaticWebAssets();
+        // Why it cannot start is said once, in words, by RunAsync.
+        builder.Logging.AddSimpleConsole(console => console.SingleLine = true).SetMinimumLevel(LogLevel.Warning).AddFilter("Microsoft.Extensions.Hosting", LogLevel.None);
         builder.Services.AddRouting();
         builder.Services.AddSingleton(studio);
         builder.Services.AddSingleton(options);
@@ -88,6 +91,7 @@ public static class ServerHost
         server.UseMiddleware<CrossSiteGuard>();
         server.UseRouting();
         server.MapStudioApi();
+        server.MapPage();
         return server;
     }
 

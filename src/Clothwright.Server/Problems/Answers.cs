@@ -19,7 +19,8 @@ internal static class Answers
     public static IResult Conflict(string what, int current) => Problem(ProblemReport.Of(
         new InputProblem($"The {what} was saved again since: version {current} stands now.", "If-Match", $"Read it again, make the change on version {current}, and send If-Match: \"{current}\"."),
         StatusCodes.Status412PreconditionFailed,
-        "Another save came first") with { CurrentVersion = current });
+        "Another save came first") with
+    { CurrentVersion = current });
 
     /// <summary>The answer to a save: 201 for the first, 204 for another, with the new version as ETag.</summary>
     public static IResult Of(HttpContext http, SaveOutcome outcome, string what, string id, string address)

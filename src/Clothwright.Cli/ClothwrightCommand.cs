@@ -37,6 +37,7 @@ public static class ClothwrightCommand
         RootCommand root = Tree();
         HelpOption help = root.Options.OfType<HelpOption>().Single();
         if (help.Action is HelpAction action) action.MaxWidth = WrappedText.LineLength;
+        root.Options.OfType<VersionOption>().Single().Action = new VersionLine();
         return root;
     }
 

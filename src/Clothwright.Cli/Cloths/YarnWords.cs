@@ -1,3 +1,4 @@
+using Clothwright.Cli.Commands;
 using Clothwright.Core.Colours;
 using Clothwright.Core.Yarns;
 
@@ -27,6 +28,6 @@ internal sealed record YarnWords(
         string name = System is not { } system ? $"{Size.Trim()} {fibres}"
             : system.Definition().Name == fibres ? $"{Size.Trim()} {fibres}"
             : $"{Size.Trim()} {fibres} ({system.Definition().Name} count)";
-        return new Yarn(id, name, YarnSize.Parse(Size, System, SizeOption).Value, blend, Construction, Colour);
+        return new Yarn(id, name, SizeArgument.Read(Size, System, SizeOption), blend, Construction, Colour);
     }
 }

@@ -77,7 +77,7 @@ internal sealed class ClothCommand : ReportCommand
         WovenDraft woven = WeaveSource.Read(file, "file", out _);
         string yarn = Needed(input.GetValue(_yarn), "--yarn", "Give the warp yarn, for example --yarn 8/2 --system cotton.");
         string fibre = Needed(input.GetValue(_fibre), "--fibre", "Name the fibre, for example --fibre cotton.");
-        CountSystem? system = input.GetValue(_system) is { } name ? CountSystems.Parse(name, "--system").Value : null;
+        CountSystem? system = SizeArgument.System(input.GetValue(_system));
         YarnConstruction made = input.GetValue(_construction) is { } word ? ConstructionWord.Read(word, "--construction") : YarnConstruction.Spun;
         string? colour = input.GetValue(_colour);
         string? weftColour = input.GetValue(_weftColour);

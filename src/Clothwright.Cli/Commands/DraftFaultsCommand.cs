@@ -47,7 +47,7 @@ internal sealed class DraftFaultsCommand : ReportCommand
     private static Report Explained(Draft draft, Drawdown seen, int? ends, FaultLimits limits)
     {
         Draft meant = PlannedWidth.Of(draft, seen.Ends, seen.Picks, ends, limits.MostSlips);
-        return Found(FaultFinder.Find(meant, seen, limits), limits);
+        return Found(FaultFinder.Find(meant, seen, limits), limits, marked: false);
     }
 
     private static Report ExplainedMarks(Draft draft, Drawdown marks, int? ends, FaultLimits limits)
@@ -57,10 +57,10 @@ internal sealed class DraftFaultsCommand : ReportCommand
                     from end in Enumerable.Range(0, marks.Ends)
                     where marks[pick, end]
                     select (pick, end);
-        return Found(FaultFinder.FindFromMarks(meant, wrong, limits), limits);
+        return Found(FaultFinder.FindFromMarks(meant, wrong, limits), limits, marked: true);
     }
 
-    private static Report Found(FaultReport report, FaultLimits limits) => new(FaultText.Of(report, limits), FaultJson.Of(report))
+    private static Report Found(FaultReport report, FaultLimits limits, bool marked) => new(FaultText.Of(report, limits, marked), FaultJson.Of(report))
     {
         ExitCode = report.NothingWrong ? ExitCode.Done : ExitCode.CheckFailed,
     };

@@ -70,8 +70,9 @@ internal sealed class DraftMakeCommand : ReportCommand
     {
         var text = new StringBuilder();
         text.AppendLine($"{weave.Name}: {draft.Ends} ends, {draft.Picks} picks, {draft.Shafts} shafts, {draft.Treadles} treadles; repeat {repeat.RepeatEnds} × {repeat.RepeatPicks}");
-        text.AppendLine($"{weave.Rule.Formula} ({weave.Rule.Source})");
-        foreach (string note in weave.Notes) text.AppendLine(note);
+        WrappedText.Append(text, $"{weave.Rule.Formula} ({weave.Rule.Source})", "", "  ");
+        foreach (string note in weave.Notes) WrappedText.Append(text, note);
+        text.AppendLine();
         text.Append(DraftText.Of(draft));
         return text.ToString().TrimEnd();
     }

@@ -40,7 +40,7 @@ internal sealed class SettCommand : ReportCommand
     /// <inheritdoc />
     protected override Report Make(ParseResult input)
     {
-        CountSystem? system = input.GetValue(_system) is { } name ? CountSystems.Parse(name, "--system").Value : null;
+        CountSystem? system = SizeArgument.System(input.GetValue(_system));
         FibreBlend fibres = FibreBlend.Parse(input.GetValue(_fibre)!, "--fibre").Value;
         Yarn warp = YarnOf("warp", input.GetValue(_yarn)!, "--yarn") with
         {
@@ -63,7 +63,7 @@ internal sealed class SettCommand : ReportCommand
         Yarn YarnOf(string id, string size, string where) => new(
             id,
             size,
-            YarnSize.Parse(size, system, where).Value,
+            SizeArgument.Read(size, system, where),
             fibres,
             input.GetValue(_construction) is { } made ? ConstructionWord.Read(made, "--construction") : YarnConstruction.Spun,
             new SrgbColour(0xe9, 0xe1, 0xcf));
@@ -81,16 +81,17 @@ internal sealed class SettCommand : ReportCommand
         text.AppendLine("Closest this weave can be set:");
         foreach (SettLimit limit in advice.Limits)
         {
-            text.AppendLine($"  {limit.Ends.Value.PerInch,6:0.0} per inch  {limit.Method} ({limit.Ends.Working.Rule.Source})");
+            WrappedText.Append(text, $"{limit.Method} ({limit.Ends.Working.Rule.Source})", $"  {limit.Ends.Value.PerInch,6:0.0} per inch  ", "                    ");
         }
 
+        if (!advice.Reeds.IsEmpty) text.AppendLine("Reeds and heddles that give it, best first:");
         foreach (ReedFit reed in advice.Reeds.Take(ReedsShown))
         {
-            text.AppendLine($"  {reed.Name,-12} sleyed {reed.Sley,-8} gives {reed.Sett.PerInch,5:0.0} per inch ({reed.Error.Percent:+0.0;-0.0} %)"
-                + (reed.Warnings.IsEmpty ? "" : ": " + string.Join(' ', reed.Warnings)));
+            text.AppendLine($"  {reed.Name,-12} sleyed {reed.Sley,-8} gives {reed.Sett.PerInch,5:0.0} per inch ({reed.Error.Percent:+0.0;-0.0} %)");
+            foreach (string warning in reed.Warnings) WrappedText.Append(text, warning, "      ", "      ");
         }
 
-        foreach (string note in advice.Notes) text.AppendLine(note);
+        foreach (string note in advice.Notes) WrappedText.Append(text, note);
         return text.ToString().TrimEnd();
     }
 

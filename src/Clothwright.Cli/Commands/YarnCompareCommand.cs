@@ -33,8 +33,8 @@ internal sealed class YarnCompareCommand : ReportCommand
     protected override Report Make(ParseResult input)
     {
         string text = input.GetValue(_count)!;
-        CountSystem? system = input.GetValue(_system) is { } name ? CountSystems.Parse(name, "--system").Value : null;
-        Derived<LinearDensity> size = YarnSize.Parse(text, system, "count").Value;
+        CountSystem? system = SizeArgument.System(input.GetValue(_system));
+        Derived<LinearDensity> size = SizeArgument.Read(text, system, "count");
         Fibre[] fibres = [.. input.GetValue(_fibres)!.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
             .Select(f => FibreCatalogue.Find(f, "--fibres").Value).Distinct()];
         if (fibres.Length < 2)

@@ -33,18 +33,20 @@ internal sealed class YarnConvertCommand : ReportCommand
     protected override Report Make(ParseResult input)
     {
         string text = input.GetValue(_count)!;
-        CountSystem? system = input.GetValue(_system) is { } name ? CountSystems.Parse(name, "--system").Value : null;
-        Derived<LinearDensity> yarn = YarnSize.Parse(text, system, "count").Value;
+        CountSystem? system = SizeArgument.System(input.GetValue(_system));
+        Derived<LinearDensity> yarn = SizeArgument.Read(text, system, "count");
+        string? remark = SizeArgument.Remark(text, system);
         YarnCount[] others = [.. YarnCount.Readings(text).Where(r => Math.Abs(r.Tex / yarn.Value.Tex - 1) > 1e-9)];
-        return new Report(Text(text, yarn, others), Json(yarn, others));
+        return new Report(Text(text, yarn, remark, others), Json(yarn, remark, others));
     }
 
-    private static string Text(string written, Derived<LinearDensity> yarn, YarnCount[] others)
+    private static string Text(string written, Derived<LinearDensity> yarn, string? remark, YarnCount[] others)
     {
         LinearDensity size = yarn.Value;
         var text = new StringBuilder();
         text.AppendLine($"{written.Trim()}: {size.Tex:0.##} tex, likely {yarn.Working.Lower95:0.#} to {yarn.Working.Upper95:0.#} as sold");
         text.AppendLine($"  {yarn.Working.Rule.Name} ({yarn.Working.Rule.Source})");
+        if (remark is not null) WrappedText.Append(text, remark, "  ", "  ");
         foreach (CountSystem system in Shown)
         {
             CountSystemDefinition definition = system.Definition();
@@ -64,7 +66,7 @@ internal sealed class YarnConvertCommand : ReportCommand
         return text.ToString().TrimEnd();
     }
 
-    private static JsonObject Json(Derived<LinearDensity> yarn, YarnCount[] others)
+    private static JsonObject Json(Derived<LinearDensity> yarn, string? remark, YarnCount[] others)
     {
         LinearDensity size = yarn.Value;
         return new JsonObject
@@ -75,6 +77,7 @@ internal sealed class YarnConvertCommand : ReportCommand
             ["yardsPerPound"] = size.YardsPerPound,
             ["resultantCounts"] = new JsonObject(CountSystems.All.Select(s => KeyValuePair.Create<string, JsonNode?>(s.Name, s.NumberOf(size)))),
             ["otherReadings"] = new JsonArray([.. others.Select(Reading)]),
+            ["remark"] = remark,
             ["working"] = WorkingJson.Of(yarn.Working),
         };
     }

@@ -51,9 +51,9 @@ internal sealed class YarnIdentifyCommand : ReportCommand
         var text = new StringBuilder();
         text.AppendLine($"{yarn.LinearDensity.Value.Tex:0.#} tex (likely {yarn.LinearDensity.Working.Lower95:0.#} to {yarn.LinearDensity.Working.Upper95:0.#}), "
             + $"{yarn.LinearDensity.Value.MetresPerKilogram:0} m/kg, {yarn.LinearDensity.Value.YardsPerPound:0} yd/lb. It can be:");
-        foreach (YarnReading reading in yarn.Readings.Take(ReadingsShown)) text.AppendLine($"  {reading.Chance.Percent,3:0} %  {reading.Sentence}");
+        foreach (YarnReading reading in yarn.Readings.Take(ReadingsShown)) WrappedText.Append(text, reading.Sentence, $"  {reading.Chance.Percent,3:0} %  ", "         ");
         if (!yarn.KnittingClasses.IsEmpty) text.AppendLine("By thickness: " + string.Join(", ", yarn.KnittingClasses.Select(c => c.ToString())) + ".");
-        foreach (string test in yarn.NextTests) text.AppendLine("Next: " + test);
+        foreach (string test in yarn.NextTests) WrappedText.Append(text, test, "Next: ", "      ");
         return text.ToString().TrimEnd();
     }
 

@@ -1,0 +1,91 @@
+using System.Text.Json;
+
+namespace Clothwright.Cli.Tests;
+
+public class DraftFitCommandTests
+{
+    [Fact]
+    public void A_twill_goes_on_three_rigid_heddles_without_a_stick()
+    {
+        // k heddles hold k kinds of ends in their eyes and one more in slots throughout: four kinds take three heddles.
+        CommandLine run = CommandLine.Run("draft", "fit", "2/2 twill", "--rigid-heddles", "3", "--json");
+
+        Assert.Equal(ExitCode.Done, run.ExitCode);
+        Assert.True(run.Json.GetProperty("feasible").GetBoolean());
+        Assert.Equal(0, run.Json.GetProperty("sticks").GetArrayLength());
+        Assert.Equal([1, 2, 3, 4], run.Json.GetProperty("groups").EnumerateArray().Select(g => g.GetInt32()).Order());
+        Assert.All(run.Json.GetProperty("picks").EnumerateArray(), p => Assert.Equal(3, p.GetProperty("positions").GetArrayLength()));
+    }
+
+    [Fact]
+    public void On_one_heddle_it_takes_sticks_and_says_how_many()
+    {
+        CommandLine without = CommandLine.Run("draft", "fit", "2/2 twill", "--rigid-heddles", "1");
+        CommandLine with = CommandLine.Run("draft", "fit", "2/2 twill", "--rigid-heddles", "1", "--sticks", "4", "--json");
+
+        Assert.Equal(ExitCode.CheckFailed, without.ExitCode);
+        Assert.Contains("pick-up sticks", without.Output.ReplaceLineEndings(" ").Replace("  ", " ", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.Equal(ExitCode.Done, with.ExitCode);
+        Assert.NotEqual(0, with.Json.GetProperty("sticks").GetArrayLength());
+    }
+
+    [Fact]
+    public void The_table_tells_the_hole_of_every_end()
+    {
+        CommandLine text = CommandLine.Run("draft", "fit", "2/2 twill", "--rigid-heddles", "3", "--heddle", "10-dent");
+        CommandLine json = CommandLine.Run("draft", "fit", "2/2 twill", "--rigid-heddles", "3", "--heddle", "10-dent", "--sett", "15/in", "--json");
+
+        Assert.Contains("end 4: heddle 1 ", text.Output, StringComparison.Ordinal);
+        Assert.Contains("pick 4: ", text.Output, StringComparison.Ordinal);
+        Assert.Equal(4, json.Json.GetProperty("holes").GetArrayLength());
+        Assert.Equal(15 / 2.54, json.Json.GetProperty("endsPerCentimetre").GetDouble(), 1e-9);
+    }
+
+    [Fact]
+    public void The_solver_proves_what_the_quick_search_proves()
+    {
+        CommandLine run = CommandLine.Run("draft", "fit", "overshot", "--shafts", "4", "--treadles", "4", "--feet", "2", "--seconds", "5", "--json");
+
+        Assert.True(run.Json.GetProperty("optimal").GetBoolean());
+        Assert.Equal(4, run.Json.GetProperty("treadles").GetInt32());
+    }
+
+    [Fact]
+    public void The_treadling_weaves_the_lift_plan()
+    {
+        JsonElement fit = CommandLine.Run("draft", "fit", "rosepath", "--shafts", "4", "--treadles", "6", "--json").Json;
+
+        string[] ties = [.. fit.GetProperty("tieUp").EnumerateArray().Select(t => t.GetString()!)];
+        Assert.NotEmpty(ties);
+        Assert.Equal(fit.GetProperty("treadling").GetArrayLength(), fit.GetProperty("liftPlan").GetArrayLength());
+    }
+
+    [Fact]
+    public void A_fitted_draft_is_written_and_weaves_the_same_cloth()
+    {
+        using var folder = new PassingFolder();
+        CommandLine.Run("draft", "fit", "rosepath", "--shafts", "4", "--treadles", "6", "--out", folder.File("fitted.wif"));
+
+        Assert.Equal(
+            CommandLine.Run("draft", "check", "rosepath", "--json").Json.GetProperty("drawdown").ToString(),
+            CommandLine.Run("draft", "check", folder.File("fitted.wif"), "--json").Json.GetProperty("drawdown").ToString());
+    }
+
+    [Theory]
+    [InlineData("--shafts")]
+    [InlineData("--treadles", "--shafts", "4")]
+    [InlineData("--seconds", "--shafts", "4", "--treadles", "6", "--seconds", "0")]
+    [InlineData("--seconds", "--shafts", "4", "--treadles", "6", "--seconds", "NaN")]
+    [InlineData("--shed", "--shafts", "4", "--treadles", "6", "--shed", "sideways")]
+    [InlineData("--rigid-heddles", "--rigid-heddles", "7")]
+    [InlineData("--sticks", "--rigid-heddles", "1", "--sticks", "-1")]
+    [InlineData("--heddle", "--rigid-heddles", "3", "--heddle", "coarse")]
+    [InlineData("--sett", "--rigid-heddles", "3", "--heddle", "10", "--sett", "tight")]
+    public void A_slip_is_named_with_its_option(string place, params string[] options)
+    {
+        CommandLine run = CommandLine.Run(["draft", "fit", "2/2 twill", .. options]);
+
+        Assert.Equal(ExitCode.BadInput, run.ExitCode);
+        Assert.StartsWith($"clothwright: {place}", run.Error, StringComparison.Ordinal);
+    }
+}

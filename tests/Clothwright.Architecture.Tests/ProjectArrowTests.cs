@@ -11,6 +11,12 @@ public class ProjectArrowTests
         ["Clothwright.Interchange"] = ["Clothwright.Core", "CsvHelper"],
         ["Clothwright.Drawing"] = ["Clothwright.Core", "SkiaSharp", "SkiaSharp.HarfBuzz", "HarfBuzzSharp"],
         ["Clothwright.Solving"] = ["Clothwright.Core", "Google.OrTools", "Google.Protobuf"],
+        ["Clothwright.Client"] =
+        [
+            "Clothwright.Core", "Clothwright.Interchange",
+            "Microsoft.AspNetCore.Components", "Microsoft.AspNetCore.Components.Web", "Microsoft.AspNetCore.Components.WebAssembly",
+            "Microsoft.Extensions.DependencyInjection.Abstractions", "Microsoft.Extensions.Logging", "Microsoft.Extensions.Logging.Abstractions",
+        ],
         ["clothwright"] = ["Clothwright.Core", "Clothwright.Interchange", "Clothwright.Drawing", "Clothwright.Solving", "System.CommandLine"],
     };
 

@@ -17,14 +17,14 @@ public partial class TextTests
     {
         HashSet<string> known = [.. Texts().Keys];
         Assert.NotEmpty(Asked());
-        Assert.Empty(Asked().Where(k => !known.Contains(k)));
+        Assert.DoesNotContain(Asked(), k => !known.Contains(k));
     }
 
     [Fact]
     public void Every_text_is_asked_for_somewhere()
     {
         string source = string.Concat(Sources().Select(File.ReadAllText));
-        Assert.Empty(Texts().Keys.Where(k => !source.Contains($"\"{k}\"", StringComparison.Ordinal) && !Beginnings.Any(b => k.StartsWith(b, StringComparison.Ordinal))));
+        Assert.DoesNotContain(Texts().Keys, k => !source.Contains($"\"{k}\"", StringComparison.Ordinal) && !Beginnings.Any(b => k.StartsWith(b, StringComparison.Ordinal)));
     }
 
     [Fact]

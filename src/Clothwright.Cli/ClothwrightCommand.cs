@@ -21,10 +21,11 @@ public static class ClothwrightCommand
 
     private static int Invoke(string[] args, TextWriter output, TextWriter error)
     {
-        ParseResult input = Root().Parse(args);
+        ParseResult input = Root().Parse(args.Length == 0 ? ["--help"] : args);
         if (input.Errors.Count > 0)
         {
-            error.WriteLine(ProblemText.Write(CommandLineProblem(input, args)));
+            InputProblem problem = CommandLineProblem(input, args);
+            error.WriteLine(args.Contains("--json") ? ProblemText.Json(problem).ToString() : ProblemText.Write(problem));
             return ExitCode.BadInput;
         }
 
@@ -70,7 +71,13 @@ public static class ClothwrightCommand
         string mend = subcommands.Length > 0
             ? $"After \"{path}\" comes one of: {string.Join(", ", subcommands)}."
             : $"\"{path} --help\" lists what it takes.";
-        return new InputProblem(input.Errors[0].Message.TrimEnd('.') + ".", "command line", mend)
+        string what = (subcommands.Length, word.Length) switch
+        {
+            (0, _) => input.Errors[0].Message.TrimEnd('.') + ".",
+            (_, 0) => $"\"{path}\" does nothing by itself.",
+            _ => $"There is no \"{path} {word}\".",
+        };
+        return new InputProblem(what, "command line", mend)
         {
             Text = line,
             Position = word.Length > 0 ? Math.Max(line.IndexOf(word, StringComparison.Ordinal), 0) : line.Length,

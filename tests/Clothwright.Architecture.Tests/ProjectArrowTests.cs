@@ -22,6 +22,12 @@ public class ProjectArrowTests
             "Clothwright.Core", "Clothwright.Interchange", "Clothwright.Drawing", "Clothwright.Storage", "Clothwright.Storage.Sqlite",
             "Microsoft.Data.Sqlite", "Microsoft.AspNetCore", "Microsoft.AspNetCore.*", "Microsoft.Extensions.*", "Microsoft.Net.Http.Headers", "Microsoft.OpenApi",
         ],
+        ["Clothwright.Client"] =
+        [
+            "Clothwright.Core", "Clothwright.Interchange",
+            "Microsoft.AspNetCore.Components", "Microsoft.AspNetCore.Components.Web", "Microsoft.AspNetCore.Components.WebAssembly",
+            "Microsoft.Extensions.DependencyInjection.Abstractions", "Microsoft.Extensions.Logging", "Microsoft.Extensions.Logging.Abstractions",
+        ],
         ["clothwright"] = ["Clothwright.Core", "Clothwright.Interchange", "Clothwright.Drawing", "Clothwright.Solving", "System.CommandLine"],
     };
 

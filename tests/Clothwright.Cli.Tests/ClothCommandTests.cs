@@ -113,6 +113,18 @@ public class ClothCommandTests
     }
 
     [Fact]
+    public void The_weft_may_be_another_yarn_of_another_system_and_fibre()
+    {
+        JsonElement cloth = CommandLine.Run([.. Twill, "--weft", "2/28", "--weft-system", "worsted", "--weft-fibre", "merino", "--json"]).Json;
+
+        Assert.Contains("2/28 ", cloth.GetProperty("name").GetString(), StringComparison.Ordinal);
+        // ASTM D2260-03: worsted tex = 885.8 / count; 2/28 is two strands of 28s, finer than 8/2 cotton.
+        double tex = 885.8119 / 28 * 2;
+        double mass = (20 / 2.54 * 590.5412 / 4 * (1 + Number(cloth, "warpCrimpFraction")) + 18 / 2.54 * tex * (1 + Number(cloth, "weftCrimpFraction"))) / 10;
+        Assert.Equal(mass, Number(cloth, "gramsPerSquareMetre"), 1e-3);
+    }
+
+    [Fact]
     public void A_figure_is_explained_with_its_sources()
     {
         CommandLine run = CommandLine.Run([.. Twill, "--explain", "Thickness"]);

@@ -98,4 +98,42 @@ public class DraftCommandTests
         Assert.Single(Directory.GetFiles(folder.Path));
         Assert.DoesNotContain("   at ", run.Error, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void Every_weave_of_the_list_can_be_made_by_its_name()
+    {
+        CommandLine list = CommandLine.Run("draft", "make", "--list", "--json");
+        string text = CommandLine.Run("draft", "make", "--list").Output;
+
+        foreach (JsonElement weave in list.Json.GetProperty("weaves").EnumerateArray())
+        {
+            string name = weave.GetProperty("name").GetString()!;
+            Assert.Contains($"  {name}: ", text, StringComparison.Ordinal);
+            Assert.True(CommandLine.Run("draft", "make", name).ExitCode == ExitCode.Done, name);
+        }
+    }
+
+    [Fact]
+    public void A_choice_of_the_weave_changes_it()
+    {
+        CommandLine usual = CommandLine.Run("draft", "make", "goose-eye", "--json");
+        CommandLine longer = CommandLine.Run("draft", "make", "goose-eye", "--with", "runs=3", "--json");
+
+        Assert.True(longer.Json.GetProperty("repeatEnds").GetInt32() > usual.Json.GetProperty("repeatEnds").GetInt32());
+    }
+
+    [Theory]
+    [InlineData("weave", "draft", "make")]
+    [InlineData("--with", "draft", "make", "goose-eye", "--with", "three")]
+    [InlineData("--construction", "sett", "--yarn", "8/2", "--system", "cotton", "--fibre", "cotton", "--weave", "plain", "--construction", "knitted")]
+    [InlineData("--paper", "plan", "x.json", "--paper", "vellum")]
+    [InlineData("--burns", "yarn", "identify", "--length", "10m", "--mass", "1g", "--burns", "loudly")]
+    [InlineData("file", "draft", "check", "nowhere.wif")]
+    public void What_is_not_known_is_named_with_its_place(string place, params string[] args)
+    {
+        CommandLine run = CommandLine.Run(args);
+
+        Assert.Equal(ExitCode.BadInput, run.ExitCode);
+        Assert.StartsWith($"clothwright: {place}: ", run.Error, StringComparison.Ordinal);
+    }
 }

@@ -51,6 +51,29 @@ public class DraftFitCommandTests
     }
 
     [Fact]
+    public void What_time_did_not_suffice_to_prove_is_said_to_be_unproved()
+    {
+        // Forty lifts of twelve shafts without order: neither a fit on 30 treadles nor its impossibility is found quickly.
+        var random = new Random(5);
+        string cloth = string.Join('\n', Enumerable.Range(0, 40).Select(_ => string.Concat(Enumerable.Range(0, 12).Select(_ => random.Next(2)))));
+        using var folder = new PassingFolder();
+        File.WriteAllText(folder.File("drift.txt"), cloth);
+        string[] args = ["draft", "fit", folder.File("drift.txt"), "--shafts", "16", "--treadles", "30", "--feet", "2", "--seconds", "0.5"];
+        CommandLine text = CommandLine.Run(args);
+        CommandLine wide = CommandLine.Run([.. args[..6], "40", .. args[7..]]);
+
+        Assert.Equal(ExitCode.CheckFailed, text.ExitCode);
+        Assert.StartsWith("No way was found to weave it on this loom; not proved that there is none (0.5 s were not enough).", text.Output, StringComparison.Ordinal);
+        Assert.Equal(ExitCode.Done, wide.ExitCode);
+        Assert.Contains("not proved that fewer than", wide.Output, StringComparison.Ordinal);
+        Assert.False(CommandLine.Run([.. args, "--json"]).Json.GetProperty("provedImpossible").GetBoolean());
+    }
+
+    [Fact]
+    public void Too_few_shafts_are_proved_to_be_too_few() =>
+        Assert.True(CommandLine.Run("draft", "fit", "2/2 twill", "--shafts", "2", "--treadles", "4", "--json").Json.GetProperty("provedImpossible").GetBoolean());
+
+    [Fact]
     public void The_treadling_weaves_the_lift_plan()
     {
         JsonElement fit = CommandLine.Run("draft", "fit", "rosepath", "--shafts", "4", "--treadles", "6", "--json").Json;

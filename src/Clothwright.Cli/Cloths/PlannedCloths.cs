@@ -21,5 +21,10 @@ internal static class PlannedCloths
     }
 
     private static ForeseenCloth Cloth(PlanResult plan, PiecePlan piece) =>
-        new($"{piece.Piece.Name}, {(piece.Piece.Weave ?? plan.Request.Weave).Name}, washed", piece.Cloth.Washed, piece.MassPerArea, ClothLook.Of(plan, piece));
+        new($"{piece.Piece.Name}, {(piece.Piece.Weave ?? plan.Request.Weave).Name}, washed", piece.Cloth.Washed, piece.MassPerArea, ClothLook.Of(plan, piece))
+        {
+            Notes = piece.PatternPicksPerGroundPick > 0
+                ? ["Mass and picture are those of the whole cloth; the other figures are those of the ground, on which the pattern weft lies."]
+                : [],
+        };
 }

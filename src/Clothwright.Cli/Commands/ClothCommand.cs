@@ -22,6 +22,7 @@ internal sealed class ClothCommand : ReportCommand
     private readonly Option<string?> _construction = new("--construction") { Description = "How the yarns are made; spun if left out." };
     private readonly Option<string?> _colour = new("--colour") { Description = "Colour of the warp, for example #3b7a78; as the draft file says, or undyed." };
     private readonly Option<string?> _weft = new("--weft") { Description = "Weft yarn, where it is another." };
+    private readonly Option<string?> _weftSystem = new("--weft-system") { Description = "Count system of the weft, where it is another." };
     private readonly Option<string?> _weftFibre = new("--weft-fibre") { Description = "Fibre of the weft, where it is another." };
     private readonly Option<string?> _weftColour = new("--weft-colour") { Description = "Colour of the weft." };
     private readonly Option<string?> _ends = new("--ends") { Description = "Sett, for example 20/in or 8/cm; as advised for --purpose if left out." };
@@ -39,7 +40,7 @@ internal sealed class ClothCommand : ReportCommand
         : base("cloth", "What a cloth will be like: mass, thickness, cover, crimp, hand, colour and look of both sides.")
     {
         Arguments.Add(_file);
-        foreach (Option option in (Option[])[_yarn, _system, _fibre, _construction, _colour, _weft, _weftFibre, _weftColour, _ends, _picks, _at, _purpose, _face, _piece, _explain, _out, _units])
+        foreach (Option option in (Option[])[_yarn, _system, _fibre, _construction, _colour, _weft, _weftSystem, _weftFibre, _weftColour, _ends, _picks, _at, _purpose, _face, _piece, _explain, _out, _units])
         {
             Options.Add(option);
         }
@@ -84,6 +85,7 @@ internal sealed class ClothCommand : ReportCommand
         var warp = new YarnWords(yarn, "--yarn", system, fibre, "--fibre", made, colour is null ? YarnWords.Undyed : ColourArgument.Read(colour, "--colour"));
         YarnWords weft = warp with { Colour = weftColour is null ? warp.Colour : ColourArgument.Read(weftColour, "--weft-colour") };
         if (input.GetValue(_weft) is { } weftSize) weft = weft with { Size = weftSize, SizeOption = "--weft" };
+        if (input.GetValue(_weftSystem) is { } weftSystem) weft = weft with { System = CountSystems.Parse(weftSystem, "--weft-system").Value };
         if (input.GetValue(_weftFibre) is { } weftFibre) weft = weft with { Fibre = weftFibre, FibreOption = "--weft-fibre" };
         return new DraftedCloth(woven, warp.ToYarn("warp"), weft.ToYarn("weft"))
         {

@@ -54,7 +54,7 @@ internal sealed class DraftFitCommand : ReportCommand
             OutputFolder.WriteFile(path, DraftFile.Bytes(Interchange.Drafts.WovenDraft.Of(fitted), path));
         }
 
-        return new Report(FitText.Of(fit, seconds), FitJson.Of(fit)) { ExitCode = fit.Feasible ? ExitCode.Done : ExitCode.CheckFailed };
+        return new Report(FitText.Of(fit, limits, seconds), FitJson.Of(fit, limits)) { ExitCode = fit.Feasible ? ExitCode.Done : ExitCode.CheckFailed };
     }
 
     private Report OnRigidHeddles(ParseResult input, Draft draft, int heddles)

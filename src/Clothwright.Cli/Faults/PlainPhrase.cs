@@ -7,8 +7,14 @@ internal sealed class PlainPhrase
 {
     private static readonly Dictionary<string, string> Alike = new(StringComparer.OrdinalIgnoreCase)
     {
-        ["ends"] = "end", ["picks"] = "pick", ["shafts"] = "shaft", ["treadles"] = "treadle",
-        ["exchanged"] = "crossed", ["missing"] = "left", ["twice"] = "doubled", ["nothing"] = "no",
+        ["ends"] = "end",
+        ["picks"] = "pick",
+        ["shafts"] = "shaft",
+        ["treadles"] = "treadle",
+        ["exchanged"] = "crossed",
+        ["missing"] = "left",
+        ["twice"] = "doubled",
+        ["nothing"] = "no",
     };
 
     // Words that change nothing.

@@ -8,7 +8,9 @@ namespace Clothwright.Cli.Reports;
 internal static class FitJson
 {
     /// <summary>The answer with tie-up, treadling and lift plan.</summary>
-    public static JsonObject Of(LoomFitResult fit) => new()
+    /// <param name="fit">The answer.</param>
+    /// <param name="limits">The loom.</param>
+    public static JsonObject Of(LoomFitResult fit, LoomLimits limits) => new()
     {
         ["feasible"] = fit.Feasible,
         ["shafts"] = fit.Shafts.Value.Count,
@@ -19,6 +21,7 @@ internal static class FitJson
         ["treadling"] = Sets(fit.Treadling),
         ["liftPlan"] = Sets(fit.LiftPlan),
         ["optimal"] = fit.Optimal,
+        ["provedImpossible"] = FitText.IsImpossible(fit, limits),
         ["reasons"] = new JsonArray([.. fit.Reasons.Select(r => (JsonNode)r)]),
         ["draft"] = fit.Draft is { } draft ? DraftNotation.Format(draft) : null,
     };

@@ -10,7 +10,7 @@ namespace Clothwright.Client.Scales;
 /// <summary>The setts that the reeds at hand give, around the setts that serve the purpose.</summary>
 internal static class ReedStops
 {
-    private const double Around = 0.25;
+    private const double Around = 0.15;
 
     // Sleys that weavers use without thinking: one, two or three ends in each dent, and two of these in turn.
     private static readonly ImmutableArray<Sley> Sleys =

@@ -12,6 +12,8 @@ public sealed class Desk(StepKeeper keeper)
     private const string SheetName = "reedbed-scarves";
 
     private string? _run;
+    private string _json = "";
+    private Worksheet? _beforeRun;
 
     /// <summary>Raised after every change.</summary>
     public event EventHandler? Changed;
@@ -43,8 +45,9 @@ public sealed class Desk(StepKeeper keeper)
         string? kept = await keeper.OpenAsync(SheetName);
         Parsed<Worksheet> read = kept is null ? DemoSheet.Read() : WorksheetReader.Read(Encoding.UTF8.GetBytes(kept));
         bool begin = kept is null || !read.Succeeded;
-        Use(begin ? DemoSheet.Read() : read.Value);
-        if (begin) await keeper.BeginAsync(Json(Worksheet));
+        Worksheet opened = begin ? DemoSheet.Read() : read.Value;
+        Use(opened, Json(opened));
+        if (begin) await keeper.BeginAsync(_json);
         Changed?.Invoke(this, EventArgs.Empty);
     }
 
@@ -54,15 +57,29 @@ public sealed class Desk(StepKeeper keeper)
     public void Decide(Worksheet next, string? run = null)
     {
         ArgumentNullException.ThrowIfNull(next);
+        string json = Json(next);
+        if (json == _json) return;
         bool inPlace = run is not null && run == _run;
+        if (!inPlace) _beforeRun = Worksheet;
         _run = run;
-        Use(next);
-        _ = KeepAsync(Json(next), inPlace);
+        Use(next, json);
+        _ = KeepAsync(() => keeper.KeepAsync(json, inPlace));
         Changed?.Invoke(this, EventArgs.Empty);
     }
 
     /// <summary>Ends a run of decisions, so that the next is a step of its own.</summary>
     public void EndRun() => _run = null;
+
+    /// <summary>Takes back what the present run decided, as if it had not been begun.</summary>
+    public void GiveUpRun()
+    {
+        if (_run is null || _beforeRun is not { } before) return;
+        string json = Json(before);
+        EndRun();
+        Use(before, json);
+        _ = KeepAsync(() => keeper.DropAsync(json));
+        Changed?.Invoke(this, EventArgs.Empty);
+    }
 
     /// <summary>Takes the last step back.</summary>
     public Task UndoAsync() => CanUndo ? GoAsync(keeper.Place - 1) : Task.CompletedTask;
@@ -73,25 +90,27 @@ public sealed class Desk(StepKeeper keeper)
     private async Task GoAsync(int step)
     {
         EndRun();
-        Use(WorksheetReader.Read(Encoding.UTF8.GetBytes(await keeper.GoAsync(step))).Value);
+        string json = await keeper.GoAsync(step);
+        Use(WorksheetReader.Read(Encoding.UTF8.GetBytes(json)).Value, json);
         Changed?.Invoke(this, EventArgs.Empty);
     }
 
-    private void Use(Worksheet worksheet)
+    private void Use(Worksheet worksheet, string json)
     {
         Worksheet = worksheet;
+        _json = json;
         Parsed<PlanResult> plan = worksheet.Plan();
         Problem = plan.Problem;
         if (plan.TryGet(out PlanResult? made)) Plan = made;
         Plan ??= DemoSheet.Read().Plan().Value;
     }
 
-    private async Task KeepAsync(string json, bool inPlace)
+    private async Task KeepAsync(Func<Task> keep)
     {
         Kept = KeepState.Keeping;
         try
         {
-            await keeper.KeepAsync(json, inPlace);
+            await keep();
             Kept = KeepState.Kept;
         }
         catch (System.Runtime.InteropServices.JavaScript.JSException)

@@ -36,6 +36,14 @@ public sealed class StepKeeper
         return PageScript.KeepStepAsync(_sheet, Place, json);
     }
 
+    /// <summary>Drops the present step; the one before it is the newest then.</summary>
+    /// <param name="before">The document of the step before.</param>
+    public Task DropAsync(string before)
+    {
+        Place--;
+        return KeepAsync(before, inPlace: true);
+    }
+
     /// <summary>Begins with a document.</summary>
     /// <param name="json">The document.</param>
     public Task BeginAsync(string json)

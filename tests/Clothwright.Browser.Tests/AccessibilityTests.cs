@@ -1,0 +1,35 @@
+using Deque.AxeCore.Commons;
+using Deque.AxeCore.Playwright;
+using Microsoft.Playwright;
+
+namespace Clothwright.Browser.Tests;
+
+[Collection(StudioTests.Name)]
+public class AccessibilityTests(Studio studio)
+{
+    [Theory]
+    [InlineData(1440, 900, ColorScheme.Light)]
+    [InlineData(820, 1180, ColorScheme.Dark)]
+    [InlineData(390, 844, ColorScheme.Light)]
+    public async Task The_worksheet_holds_no_hindrance(int width, int height, ColorScheme scheme)
+    {
+        await using Visit visit = await studio.OpenAsync(width, height, scheme);
+        await visit.Page.Locator("#warp-length").ClickAsync();
+        foreach (ILocator more in await visit.Page.Locator(".more > summary").AllAsync()) await more.ClickAsync();
+        AxeResult result = await visit.Page.RunAxe();
+        Assert.Equal("", string.Join('\n', result.Violations.SelectMany(v => v.Nodes.Select(n => $"{v.Id}: {v.Help} {n.Html}"))));
+    }
+
+    [Theory]
+    [InlineData(1440)]
+    [InlineData(720)]
+    [InlineData(390)]
+    [InlineData(320)]
+    public async Task Nothing_runs_off_the_side(int width)
+    {
+        // 720 is a desk's window at 200 %; 320 is the narrowest that WCAG 2.2, success criterion 1.4.10, asks for.
+        await using Visit visit = await studio.OpenAsync(width, 800);
+        int excess = await visit.Page.EvaluateAsync<int>("document.documentElement.scrollWidth - document.documentElement.clientWidth");
+        Assert.Equal(0, excess);
+    }
+}

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Text;
-using System.Text.Json;
 using Clothwright.Cli.Reports;
 using Clothwright.Core.Colours;
 using Clothwright.Core.Plans;
@@ -11,21 +10,20 @@ using Clothwright.Drawing.Drafts;
 using Clothwright.Drawing.Faces;
 using Clothwright.Drawing.Pdf;
 using Clothwright.Interchange.Drafts;
+using Clothwright.Interchange.Http;
 
 namespace Clothwright.Cli;
 
 /// <summary>The files a plan is written to: handout, cloth faces (numbered from the second cloth on), draft and figures.</summary>
 internal static class PlanFiles
 {
-    private static readonly JsonSerializerOptions Pretty = new() { WriteIndented = true, Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
-
     /// <summary>All files, complete in memory.</summary>
     /// <param name="worksheet">The decisions.</param>
     /// <param name="plan">What follows from them.</param>
     /// <param name="paper">Size of its pages.</param>
     public static IReadOnlyList<(string Name, byte[] Contents)> Of(Worksheet worksheet, PlanResult plan, PageSize paper)
     {
-        Handout handout = HandoutComposer.Compose(plan, new HandoutOptions { Currency = worksheet.Currency, Note = worksheet.Note });
+        Handout handout = HandoutComposer.Compose(plan, HandoutOptions.Of(worksheet));
         HandoutBlock[] blocks = [.. handout.Sections.SelectMany(s => s.Blocks)];
         DraftBlock draft = blocks.OfType<DraftBlock>().First();
         ClothLook[] cloths = [.. blocks.OfType<ClothBlock>().Select(b => b.Cloth)];
@@ -44,7 +42,7 @@ internal static class PlanFiles
 
         files.Add(("draft.svg", Bytes(s => DraftSvg.Write(draft.Draft, s, new DraftColours(draft.EndColours, draft.PickColours)))));
         files.Add(("draft.wif", DraftFile.Bytes(woven, "draft.wif")));
-        files.Add(("plan.json", Encoding.UTF8.GetBytes(PlanJson.Of(plan, worksheet.Currency, withWorkings: true).ToJsonString(Pretty))));
+        files.Add(("plan.json", Encoding.UTF8.GetBytes(PrettyJson.Write(PlanReport.Of(plan, worksheet.Currency, withWorkings: true)))));
         return files;
     }
 

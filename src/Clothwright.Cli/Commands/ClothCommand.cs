@@ -3,12 +3,14 @@ using System.CommandLine;
 using System.Text.Json.Nodes;
 using Clothwright.Cli.Cloths;
 using Clothwright.Cli.Reports;
+using Clothwright.Core.Colours;
 using Clothwright.Core.Quantities;
 using Clothwright.Core.Setts;
 using Clothwright.Core.Workings;
 using Clothwright.Core.Yarns;
 using Clothwright.Drawing.Faces;
 using Clothwright.Interchange.Drafts;
+using Clothwright.Interchange.Http;
 
 namespace Clothwright.Cli.Commands;
 
@@ -82,8 +84,8 @@ internal sealed class ClothCommand : ReportCommand
         YarnConstruction made = input.GetValue(_construction) is { } word ? ConstructionWord.Read(word, "--construction") : YarnConstruction.Spun;
         string? colour = input.GetValue(_colour);
         string? weftColour = input.GetValue(_weftColour);
-        var warp = new YarnWords(yarn, "--yarn", system, fibre, "--fibre", made, colour is null ? YarnWords.Undyed : ColourArgument.Read(colour, "--colour"));
-        YarnWords weft = warp with { Colour = weftColour is null ? warp.Colour : ColourArgument.Read(weftColour, "--weft-colour") };
+        var warp = new YarnWords(yarn, "--yarn", system, fibre, "--fibre", made, colour is null ? YarnWords.Undyed : SrgbColour.Parse(colour).At("--colour"));
+        YarnWords weft = warp with { Colour = weftColour is null ? warp.Colour : SrgbColour.Parse(weftColour).At("--weft-colour") };
         if (input.GetValue(_weft) is { } weftSize) weft = weft with { Size = weftSize, SizeOption = "--weft" };
         if (input.GetValue(_weftSystem) is { } weftSystem) weft = weft with { System = CountSystems.Parse(weftSystem, "--weft-system").Value };
         if (input.GetValue(_weftFibre) is { } weftFibre) weft = weft with { Fibre = weftFibre, FibreOption = "--weft-fibre" };
@@ -102,7 +104,7 @@ internal sealed class ClothCommand : ReportCommand
         Working? found = cloth.Figures.FirstOrDefault(f => f.Name.Equals(figure.Trim(), StringComparison.OrdinalIgnoreCase)).Working;
         return found is null
             ? throw new InputProblemException(new InputProblem($"The cloth has no figure called \"{figure}\".", "--explain", $"Use one of {string.Join(", ", cloth.Figures.Select(f => f.Name))}."))
-            : new Report(WorkingText.Write(found, units), new JsonObject { ["figure"] = found.Label, ["working"] = WorkingJson.Of(found) });
+            : new Report(WorkingText.Write(found, units), new JsonObject { ["figure"] = found.Label, ["working"] = WorkingReport.Of(found) });
     }
 
     private static void WritePicture(ForeseenCloth cloth, Face face, string path)

@@ -22,8 +22,8 @@ internal sealed class ColourDifferenceCommand : ReportCommand
     /// <inheritdoc />
     protected override Report Make(ParseResult input)
     {
-        CieLab one = CieLab.From(ColourArgument.Read(input.GetValue(_one)!, "one"));
-        CieLab other = CieLab.From(ColourArgument.Read(input.GetValue(_other)!, "other"));
+        CieLab one = CieLab.From(SrgbColour.Parse(input.GetValue(_one)!).At("one"));
+        CieLab other = CieLab.From(SrgbColour.Parse(input.GetValue(_other)!).At("other"));
         double difference = ColourDifference.Ciede2000(one, other);
         return new Report(
             $"The colours differ by {difference:0.00} (CIEDE2000; about 1 is just seen side by side), {Math.Abs(one.L - other.L):0.0} of it in lightness.",

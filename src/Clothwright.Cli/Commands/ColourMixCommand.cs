@@ -25,8 +25,8 @@ internal sealed class ColourMixCommand : ReportCommand
     /// <inheritdoc />
     protected override Report Make(ParseResult input)
     {
-        LinearColour one = LinearColour.From(ColourArgument.Read(input.GetValue(_one)!, "one"));
-        LinearColour other = LinearColour.From(ColourArgument.Read(input.GetValue(_other)!, "other"));
+        LinearColour one = LinearColour.From(SrgbColour.Parse(input.GetValue(_one)!).At("one"));
+        LinearColour other = LinearColour.From(SrgbColour.Parse(input.GetValue(_other)!).At("other"));
         double share = input.GetValue(_share);
         if (share is not (>= 0 and <= 1))
         {

@@ -5,6 +5,7 @@ using Clothwright.Core.Plans;
 using Clothwright.Core.Quantities;
 using Clothwright.Core.Worksheets;
 using Clothwright.Drawing.Pdf;
+using Clothwright.Interchange.Http;
 
 namespace Clothwright.Cli.Commands;
 
@@ -28,16 +29,16 @@ internal sealed class PlanCommand : ReportCommand
     /// <inheritdoc />
     protected override Report Make(ParseResult input)
     {
-        PageSize paper = Paper(input.GetValue(_paper)!);
+        PageSize paper = PageSize.Parse(input.GetValue(_paper)!).At("--paper");
         (Worksheet worksheet, PlanResult plan) = WorksheetFile.Plan(input.GetValue(_worksheet)!);
         UnitStyle units = input.GetValue(_units) is { } wanted ? UnitWord.Read(wanted) : worksheet.Units;
         if (input.GetValue(_explain) is { } figure)
         {
             var working = plan.Figures.Find(figure).At("--explain").Value.Working;
-            return new Report(WorkingText.Write(working, units), new JsonObject { ["figure"] = working.Label, ["working"] = WorkingJson.Of(working) });
+            return new Report(WorkingText.Write(working, units), new JsonObject { ["figure"] = working.Label, ["working"] = WorkingReport.Of(working) });
         }
 
-        JsonObject json = PlanJson.Of(plan, worksheet.Currency, withWorkings: false);
+        JsonObject json = PlanReport.Of(plan, worksheet.Currency, withWorkings: false);
         string text = PlanText.Of(plan, worksheet.Currency, units);
         if (input.GetValue(_out) is { } folder)
         {
@@ -48,11 +49,4 @@ internal sealed class PlanCommand : ReportCommand
 
         return new Report(text, json);
     }
-
-    private static PageSize Paper(string text) => text.Trim().ToLowerInvariant() switch
-    {
-        "a4" => PageSize.A4,
-        "letter" => PageSize.Letter,
-        _ => throw new InputProblemException(new InputProblem($"\"{text}\" is no size of paper.", "--paper", "Use a4 or letter.")),
-    };
 }

@@ -11,6 +11,7 @@ using Clothwright.Core.Setts.Limits;
 using Clothwright.Core.Setts.Reeds;
 using Clothwright.Core.Workings;
 using Clothwright.Core.Yarns;
+using Clothwright.Interchange.Http;
 
 namespace Clothwright.Cli.Commands;
 
@@ -130,6 +131,6 @@ internal sealed class SettCommand : ReportCommand
             ["warnings"] = new JsonArray([.. r.Warnings.Select(w => (JsonNode)w)]),
         })]),
         ["notes"] = new JsonArray([.. advice.Notes.Select(n => (JsonNode)n)]),
-        ["working"] = WorkingJson.Of(advice.Ends.Working),
+        ["working"] = WorkingReport.Of(advice.Ends.Working),
     };
 }

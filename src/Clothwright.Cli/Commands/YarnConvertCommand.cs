@@ -5,6 +5,7 @@ using Clothwright.Cli.Reports;
 using Clothwright.Core.Quantities;
 using Clothwright.Core.Workings;
 using Clothwright.Core.Yarns;
+using Clothwright.Interchange.Http;
 
 namespace Clothwright.Cli.Commands;
 
@@ -78,7 +79,7 @@ internal sealed class YarnConvertCommand : ReportCommand
             ["resultantCounts"] = new JsonObject(CountSystems.All.Select(s => KeyValuePair.Create<string, JsonNode?>(s.Name, s.NumberOf(size)))),
             ["otherReadings"] = new JsonArray([.. others.Select(Reading)]),
             ["remark"] = remark,
-            ["working"] = WorkingJson.Of(yarn.Working),
+            ["working"] = WorkingReport.Of(yarn.Working),
         };
     }
 

@@ -1,20 +1,10 @@
 using System.CommandLine;
-using System.Text.Encodings.Web;
-using System.Text.Json;
 
 namespace Clothwright.Cli.Reports;
 
 /// <summary>A command that ends in a <see cref="Report"/>: prints it as text, or as JSON when asked.</summary>
 internal abstract class ReportCommand : Command
 {
-    private static readonly JsonSerializerOptions Pretty = new()
-    {
-        WriteIndented = true,
-
-        // The output is a file or a terminal, never a web page: letters stay readable.
-        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-    };
-
     private readonly Option<bool> _json = new("--json") { Description = "Print the result as JSON (SI numbers, unit in each name)." };
 
     /// <summary>A command by its name as typed and one sentence of help.</summary>
@@ -39,13 +29,13 @@ internal abstract class ReportCommand : Command
         try
         {
             Report report = Make(input);
-            output.WriteLine(json ? report.Json.ToJsonString(Pretty) : report.Text);
+            output.WriteLine(json ? PrettyJson.Write(report.Json) : report.Text);
             return report.ExitCode;
         }
         catch (Core.Quantities.InputProblemException exception)
         {
             input.InvocationConfiguration.Error.WriteLine(json
-                ? ProblemText.Json(exception.Problem).ToJsonString(Pretty)
+                ? PrettyJson.Write(ProblemText.Json(exception.Problem))
                 : ProblemText.Write(exception.Problem));
             return ExitCode.BadInput;
         }

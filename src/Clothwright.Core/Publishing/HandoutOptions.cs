@@ -1,3 +1,5 @@
+using Clothwright.Core.Worksheets;
+
 namespace Clothwright.Core.Publishing;
 
 /// <summary>What a handout says beside the plan.</summary>
@@ -5,6 +7,14 @@ public sealed record HandoutOptions
 {
     /// <summary>Nothing beside the plan.</summary>
     public static HandoutOptions Plain { get; } = new();
+
+    /// <summary>What a worksheet itself has to say: its currency and the maker's note.</summary>
+    /// <param name="worksheet">The worksheet.</param>
+    public static HandoutOptions Of(Worksheet worksheet)
+    {
+        ArgumentNullException.ThrowIfNull(worksheet);
+        return new HandoutOptions { Currency = worksheet.Currency, Note = worksheet.Note };
+    }
 
     /// <summary>Who wrote it; empty if not said.</summary>
     public string Author { get; init; } = "";

@@ -1,3 +1,5 @@
+using Clothwright.Core.Quantities;
+
 namespace Clothwright.Drawing.Pdf;
 
 /// <summary>A size of paper.</summary>
@@ -11,4 +13,17 @@ public sealed record PageSize(string Name, float WidthPoints, float HeightPoints
 
     /// <summary>North American letter, 8.5 by 11 inches.</summary>
     public static PageSize Letter { get; } = new("Letter", 612, 792);
+
+    /// <summary>Reads a size of paper by its name.</summary>
+    /// <param name="text">a4 or letter; case does not matter.</param>
+    public static Parsed<PageSize> Parse(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return text.Trim().ToLowerInvariant() switch
+        {
+            "a4" => A4,
+            "letter" => Letter,
+            _ => new InputProblem($"\"{text}\" is no size of paper.", "paper", "Use a4 or letter."),
+        };
+    }
 }

@@ -32,15 +32,15 @@ internal static class WorksheetPageEndpoints
 
     private static Task<IResult> HandoutAsync(string id, Studio studio, CancellationToken cancel, string paper = "a4")
     {
-        PageSize? size = paper.ToLowerInvariant() switch { "a4" => PageSize.A4, "letter" => PageSize.Letter, _ => null };
-        if (size is null) return Task.FromResult(Answers.BadInput(new InputProblem($"\"{paper}\" is no size of paper.", "paper", "Use a4 or letter.")));
+        Parsed<PageSize> size = PageSize.Parse(paper);
+        if (size.Problem is { } problem) return Task.FromResult(Answers.BadInput(problem));
         return PlannedAsync(
             id,
             studio,
             (worksheet, plan) =>
             {
                 using var pdf = new MemoryStream();
-                HandoutPdf.Write(HandoutComposer.Compose(plan, new HandoutOptions { Currency = worksheet.Currency, Note = worksheet.Note }), pdf, size);
+                HandoutPdf.Write(HandoutComposer.Compose(plan, HandoutOptions.Of(worksheet)), pdf, size.Value);
                 return Results.File(pdf.ToArray(), "application/pdf", $"{id}.pdf");
             },
             cancel);
@@ -51,7 +51,7 @@ internal static class WorksheetPageEndpoints
         studio,
         worksheet =>
         {
-            byte[] wif = DraftFiles.Write(new WovenDraft(worksheet.Weave.Resolve().Value.Draft, WovenThreads.Plain, WovenThreads.Plain), "draft.wif").Value;
+            byte[] wif = DraftFiles.Write(WovenDraft.Of(worksheet.Weave.Resolve().Value.Draft), "draft.wif").Value;
             return Results.File(wif, "text/plain; charset=utf-8", $"{id}.wif");
         },
         cancel);

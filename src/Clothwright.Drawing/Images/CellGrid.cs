@@ -32,11 +32,27 @@ internal sealed class CellGrid
 
     /// <summary>
     /// Whether something is drawn nearly everywhere between neighbours that are both dark, or both light: grid lines.
-    /// Lines of the dark tone show between light cells only. False if no neighbours are of one tone.
+    /// Lines of the dark tone show between light cells only. Where no neighbours are of one tone, as in plain weave, the
+    /// margin beside the outermost cells tells.
     /// </summary>
-    public bool HasLines() => HasLines(dark: true) || HasLines(dark: false);
+    public bool HasLines()
+    {
+        bool shown = false;
+        foreach (bool dark in (ReadOnlySpan<bool>)[true, false])
+        {
+            (int alike, int parted) = InnerNeighbours(dark);
+            if (AreParted(alike, parted)) return true;
+            shown |= alike > 0;
+        }
 
-    private bool HasLines(bool dark)
+        if (shown) return false;
+        (int atEdge, int partedAtEdge) = EdgeNeighbours();
+        return AreParted(atEdge, partedAtEdge);
+    }
+
+    private static bool AreParted(int alike, int parted) => alike > 0 && parted >= 0.9 * alike;
+
+    private (int Alike, int Parted) InnerNeighbours(bool dark)
     {
         double threshold = (_picture.Darkest + _picture.Lightest) / 2.0;
         (int alike, int parted) = (0, 0);
@@ -52,7 +68,28 @@ internal sealed class CellGrid
             }
         }
 
-        return alike > 0 && parted >= 0.9 * alike;
+        return (alike, parted);
+    }
+
+    // Outermost cells beside a margin of their own tone, looked at half a cell outside.
+    private (int Alike, int Parted) EdgeNeighbours()
+    {
+        double half = (_columns[1] - _columns[0]) / 2;
+        (int alike, int parted) = (0, 0);
+        for (int row = 0; row < Rows; row++)
+        {
+            int y = Middle(_rows, row, _picture.Height);
+            foreach ((int boundary, int column, double outside) in (ReadOnlySpan<(int, int, double)>)[(0, 0, _columns[0] - half), (Columns, Columns - 1, _columns[Columns] + half)])
+            {
+                int x = (int)Math.Floor(outside);
+                byte tone = this[column, row];
+                if (x < 0 || x >= _picture.Width || Math.Abs(tone - _picture[x, y]) >= _picture.Step) continue;
+                alike++;
+                if (IsParted(boundary, y, tone)) parted++;
+            }
+        }
+
+        return (alike, parted);
     }
 
     /// <summary>The same cells without those outside the grid lines.</summary>

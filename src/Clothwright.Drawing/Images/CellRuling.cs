@@ -5,8 +5,10 @@ namespace Clothwright.Drawing.Images;
 /// <param name="Size">Size of a cell, in pixels.</param>
 internal readonly record struct CellRuling(double Offset, double Size)
 {
-    // Changes of tone may lie this far from a boundary, as a share of the cell: half a grid line, the blur of scaling.
+    // Changes of tone may lie less than this far from a boundary, as a share of the cell: half a grid line, the blur of scaling.
+    // At the reach itself, changes a quarter before and a quarter behind would pass cells of half the size for these.
     private const double Reach = 0.25;
+    private const double Rounding = 1e-9;
 
     // This share of all changes may lie elsewhere: specks, noise.
     private const double Strays = 0.02;
@@ -73,7 +75,7 @@ internal readonly record struct CellRuling(double Offset, double Size)
         {
             if (changes[x] == 0) continue;
             double turns = (x - Offset) / Size;
-            if (Math.Abs(turns - Math.Round(turns)) > Reach && (strays += changes[x]) > allowed) return false;
+            if (Math.Abs(turns - Math.Round(turns)) > Reach - Rounding && (strays += changes[x]) > allowed) return false;
         }
 
         return true;

@@ -31,6 +31,23 @@ public sealed class DrawdownPictureTests
             cloth, Read(new TestPicture(cloth) { CellWidth = width, CellHeight = height, Line = 1, Margin = margin }).Drawdown),
         iter: 150);
 
+    [Fact]
+    public void Plain_weave_with_lines_is_told_from_its_margin()
+    {
+        // No two neighbours are of one tone inside, and the margin happens to be as wide as two cells and high as one and a half.
+        Drawdown plain = Drawdown.Parse("10/01").Value;
+        DrawdownPictureReading reading = Read(new TestPicture(plain) { CellWidth = 10, CellHeight = 14, Line = 1, Margin = 21 });
+        Assert.Equal(plain, reading.Drawdown);
+        Assert.True(reading.HasGridLines);
+    }
+
+    [Fact]
+    public void Cells_of_three_pixels_are_not_taken_for_half_of_larger_ones()
+    {
+        Drawdown cloth = Drawdown.Parse("001111/010100/100101/101011/111111/100111/001111/101100/110011/010101/001010/000100/000000").Value;
+        Assert.Equal(cloth, Read(new TestPicture(cloth) { CellWidth = 3, CellHeight = 3 }).Drawdown);
+    }
+
     [Theory]
     [InlineData(1.37f, false)]
     [InlineData(0.63f, false)]

@@ -45,6 +45,29 @@ public class PlanCommandTests
         Assert.Equal(plan.GetProperty("warpLengthMetres").GetDouble(), sum, 1e-9);
     }
 
+    [Theory]
+    [MemberData(nameof(Samples))]
+    public void Picks_counted_under_tension_fill_the_length_measured_under_tension(string name)
+    {
+        JsonElement plan = CommandLine.Run("plan", Repository.PathOf("samples", name), "--json").Json;
+        foreach (JsonElement piece in plan.GetProperty("pieces").EnumerateArray())
+        {
+            double under = piece.GetProperty("picksPerCentimetreUnderTension").GetDouble() * piece.GetProperty("lengthUnderTensionCentimetres").GetDouble();
+            double off = piece.GetProperty("picksPerCentimetre").GetDouble() * piece.GetProperty("offLoomLengthCentimetres").GetDouble();
+
+            // The same picks lie in the cloth on the loom and off it.
+            Assert.Equal(off, under, 1e-6);
+        }
+    }
+
+    [Fact]
+    public void The_tally_gives_the_picks_to_count_on_the_loom()
+    {
+        // By hand: 1,559 picks in 206.1 cm under tension are 7.56 to the centimetre; off the loom they lie in 198.0 cm, 7.87 to the centimetre.
+        string text = CommandLine.Run("plan", Scarves).Output;
+        Assert.Contains("weave 206.1 cm under tension, 1559 picks at 7.56 per cm", text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void All_files_are_written_in_the_form_their_names_promise()
     {

@@ -36,7 +36,7 @@ internal static class PlanText
         foreach (PiecePlan piece in plan.Pieces)
         {
             string times = piece.Piece.Count > 1 ? $"{piece.Piece.Count} × " : "";
-            text.AppendLine($"{times}{piece.Piece.Name}: {F(piece.FinishedWidth)} × {F(piece.FinishedLength)} when washed; weave {F(piece.LengthUnderTension)} under tension, {F(piece.Picks)} picks at {F(piece.GroundPicks)}");
+            text.AppendLine($"{times}{piece.Piece.Name}: {F(piece.FinishedWidth)} × {F(piece.FinishedLength)} when washed; weave {F(piece.LengthUnderTension)} under tension, {F(piece.Picks)} picks at {F(piece.GroundPicksUnderTension)}");
         }
 
         AppendList(text, "To settle:", plan.Warnings.Select(w => w.ToString()));

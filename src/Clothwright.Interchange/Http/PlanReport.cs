@@ -86,6 +86,7 @@ public static class PlanReport
         ["lengthUnderTensionCentimetres"] = piece.LengthUnderTension.Value.Centimetres,
         ["offLoomLengthCentimetres"] = piece.OffLoomLength.Value.Centimetres,
         ["picksPerCentimetre"] = piece.GroundPicks.Value.PerCentimetre,
+        ["picksPerCentimetreUnderTension"] = piece.GroundPicksUnderTension.Value.PerCentimetre,
         ["picks"] = piece.Picks.Value.Count,
         ["warpTakeUpFraction"] = piece.WarpTakeUp.Value.Value,
         ["weftTakeUpFraction"] = piece.WeftTakeUp.Value.Value,

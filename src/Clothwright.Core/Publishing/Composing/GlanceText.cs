@@ -49,11 +49,11 @@ internal static class GlanceText
     // One line if all pieces are beaten alike, else one a piece.
     private static void AddPicks(ImmutableArray<HandoutFigure>.Builder figures, PlanResult plan)
     {
-        bool alike = plan.Pieces.Select(p => Words.Metric(p.GroundPicks)).Distinct(StringComparer.Ordinal).Count() == 1;
+        bool alike = plan.Pieces.Select(p => Words.Metric(p.GroundPicksUnderTension)).Distinct(StringComparer.Ordinal).Count() == 1;
         foreach (PiecePlan piece in alike ? plan.Pieces.Take(1) : plan.Pieces)
         {
             string label = alike ? "Picks on the loom" : $"Picks on the loom, {piece.Piece.Name}";
-            figures.Add(HandoutFigure.Of(label, piece.GroundPicks) with { Note = alike ? $"{Words.Metric(plan.Picks)} in all" : $"{Words.Metric(piece.Picks)} in all" });
+            figures.Add(HandoutFigure.Of(label, piece.GroundPicksUnderTension) with { Note = alike ? $"{Words.Metric(plan.Picks)} in all" : $"{Words.Metric(piece.Picks)} in all" });
         }
     }
 

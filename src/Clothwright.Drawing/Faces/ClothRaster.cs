@@ -19,7 +19,7 @@ internal static class ClothRaster
             side.Along.Edges[^1] / side.Along.Count / side.Height * height);
         var painter = new Painter(side, new ThreadShade(dotsPerThread));
         byte[] pixels = new byte[width * height * 3];
-        for (int y = 0; y < height; y++)
+        Parallel.For(0, height, y =>
         {
             for (int x = 0; x < width; x++)
             {
@@ -29,7 +29,7 @@ internal static class ClothRaster
                 pixels[at + 1] = colour.Green;
                 pixels[at + 2] = colour.Blue;
             }
-        }
+        });
 
         return pixels;
     }
@@ -40,7 +40,7 @@ internal static class ClothRaster
         private readonly LinearColour[] _ends = [.. Enumerable.Range(0, side.Across.Count).Select(e => LinearColour.From(side.EndColour(e)))];
         private readonly LinearColour[] _picks = [.. Enumerable.Range(0, side.Along.Count).Select(p => LinearColour.From(side.PickColour(p)))];
 
-        public LinearColour Mean(IReadOnlyList<PixelSpans.Span> columns, IReadOnlyList<PixelSpans.Span> rows)
+        public LinearColour Mean(ReadOnlySpan<PixelSpans.Span> columns, ReadOnlySpan<PixelSpans.Span> rows)
         {
             LinearColour sum = default;
             foreach (PixelSpans.Span row in rows)

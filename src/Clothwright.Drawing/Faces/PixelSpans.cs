@@ -6,16 +6,16 @@ internal sealed class PixelSpans
     /// <summary>Number that stands for a gap.</summary>
     public const int Gap = -1;
 
-    private readonly List<Span>[] _spans;
+    private readonly Span[][] _spans;
 
-    private PixelSpans(List<Span>[] spans) => _spans = spans;
+    private PixelSpans(Span[][] spans) => _spans = spans;
 
     /// <summary>Pixels.</summary>
     public int Count => _spans.Length;
 
     /// <summary>What a pixel covers; the shares add to 1.</summary>
     /// <param name="pixel">0-based pixel.</param>
-    public IReadOnlyList<Span> this[int pixel] => _spans[pixel];
+    public ReadOnlySpan<Span> this[int pixel] => _spans[pixel];
 
     /// <summary>Divides a line of threads among pixels.</summary>
     /// <param name="axis">The threads.</param>
@@ -35,7 +35,7 @@ internal sealed class PixelSpans
         }
 
         if (reversed) Array.Reverse(spans);
-        return new PixelSpans(spans);
+        return new PixelSpans([.. spans.Select(s => s.ToArray())]);
     }
 
     private static void Add(List<Span>[] spans, int thread, double from, double to, ThreadAxis axis, double pixel)

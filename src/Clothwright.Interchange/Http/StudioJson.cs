@@ -24,4 +24,8 @@ namespace Clothwright.Interchange.Http;
 [JsonSerializable(typeof(Kept<SwatchRecord>[]))]
 [JsonSerializable(typeof(WeavingLogEntry))]
 [JsonSerializable(typeof(Kept<WeavingLogEntry>[]))]
+[JsonSerializable(typeof(YarnPhoto))]
+[JsonSerializable(typeof(YarnPhoto[]))]
+[JsonSerializable(typeof(YarnReservation))]
+[JsonSerializable(typeof(Kept<YarnReservation>[]))]
 public sealed partial class StudioJson : JsonSerializerContext;

@@ -18,6 +18,8 @@ internal static class StudioApi
         api.MapWorksheetHistory();
         api.MapWorksheetPages();
         api.MapShelf();
+        api.MapYarnPhotos();
+        api.MapReservations();
         api.MapBench();
         api.MapSwatches();
         api.MapWeavingLog();

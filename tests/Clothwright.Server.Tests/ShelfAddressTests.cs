@@ -59,6 +59,38 @@ public class ShelfAddressTests
         Assert.Equal("[]", await server.Http.GetStringAsync("api/shelf/reservations"));
     }
 
+    [Fact]
+    public async Task A_table_is_looked_over_and_comes_in_whole_or_not_at_all()
+    {
+        await using StudioServer server = await StudioServer.StartAsync();
+        const string sound = "Garn;Nummer;Material;Gewicht (g)\nPriel;8/2;Baumwolle;200\nDüne;16/2;Leinen;227,5";
+        TableReading reading = await SendAsync(server, "reading", new TableRequest { Text = sound }, HttpStatusCode.OK);
+        Assert.Equal(["Priel", "Düne"], reading.Yarns.Select(y => y.Name));
+        Assert.Equal(227.5, reading.Yarns[1].Grams, 6);
+        Assert.DoesNotContain("item", await server.Http.GetStringAsync("api/shelf"), StringComparison.Ordinal);
+
+        TableReading broken = await SendAsync(server, "import", new TableRequest { Text = sound + "\nWatt;8/2;Nebel;200" }, HttpStatusCode.UnprocessableEntity);
+        Assert.Equal("line 4, column Material", Assert.Single(broken.Problems).Where);
+        Assert.DoesNotContain("item", await server.Http.GetStringAsync("api/shelf"), StringComparison.Ordinal);
+
+        await SendAsync(server, "import", new TableRequest { Text = sound, Mapping = reading.Mapping }, HttpStatusCode.OK);
+        Assert.Equal(2, ShelfText.ReadShelf(await server.Http.GetByteArrayAsync("api/shelf")).Value.Length);
+
+        const string again = "id,name,count,fibre\npriel,Priel,8/2,cotton";
+        Assert.True(Assert.Single((await SendAsync(server, "import", new TableRequest { Text = again }, HttpStatusCode.UnprocessableEntity)).Yarns).OnShelf);
+        await SendAsync(server, "import", new TableRequest { Text = again, Replace = true }, HttpStatusCode.OK);
+        Assert.Contains(ShelfText.ReadShelf(await server.Http.GetByteArrayAsync("api/shelf")).Value, k => k is { Version: 2, Item.Id: "priel" });
+    }
+
+    private static async Task<TableReading> SendAsync(StudioServer server, string address, TableRequest request, HttpStatusCode status)
+    {
+        using var content = new StringContent(JsonSerializer.Serialize(request, StudioJson.Default.TableRequest), System.Text.Encoding.UTF8, "application/json");
+        using HttpResponseMessage answer = await server.Http.PostAsync($"api/shelf/table/{address}", content);
+        string text = await answer.Content.ReadAsStringAsync();
+        Assert.True(answer.StatusCode == status, text);
+        return JsonSerializer.Deserialize(text, StudioJson.Default.TableReading)!;
+    }
+
     private static async Task<HttpResponseMessage> PostAsync(StudioServer server, byte[] bytes, string mediaType, string yarn = "tide-blue")
     {
         using var content = new ByteArrayContent(bytes) { Headers = { ContentType = new MediaTypeHeaderValue(mediaType) } };

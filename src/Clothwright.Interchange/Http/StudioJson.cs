@@ -28,4 +28,6 @@ namespace Clothwright.Interchange.Http;
 [JsonSerializable(typeof(YarnPhoto[]))]
 [JsonSerializable(typeof(YarnReservation))]
 [JsonSerializable(typeof(Kept<YarnReservation>[]))]
+[JsonSerializable(typeof(TableRequest))]
+[JsonSerializable(typeof(TableReading))]
 public sealed partial class StudioJson : JsonSerializerContext;

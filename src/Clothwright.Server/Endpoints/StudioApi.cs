@@ -18,6 +18,7 @@ internal static class StudioApi
         api.MapWorksheetHistory();
         api.MapWorksheetPages();
         api.MapShelf();
+        api.MapShelfTables();
         api.MapYarnPhotos();
         api.MapReservations();
         api.MapBench();

@@ -1,4 +1,6 @@
 using Clothwright.Client;
+using Clothwright.Client.Bench;
+using Clothwright.Client.Shelf;
 using Clothwright.Client.Sheet;
 using Clothwright.Client.Texts;
 using Microsoft.AspNetCore.Components.Web;
@@ -10,6 +12,8 @@ builder.RootComponents.Add<HeadOutlet>("head::after");
 builder.Logging.SetMinimumLevel(LogLevel.Warning);
 builder.Services.AddSingleton<StepKeeper>();
 builder.Services.AddSingleton<Desk>();
+builder.Services.AddSingleton<ShelfRoom>();
+builder.Services.AddSingleton<BenchRoom>();
 await PageScript.LoadAsync();
 builder.Services.AddSingleton(Phrases.For(PageScript.Languages().Split(',')));
 await builder.Build().RunAsync();

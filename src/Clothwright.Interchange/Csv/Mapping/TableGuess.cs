@@ -30,7 +30,7 @@ internal static partial class TableGuess
         ImmutableArray<string> first = rows[0].Cells;
         if (first.Any(c => Number().IsMatch(c.Trim()))) return false;
         if (first.Any(c => RoleByName(c) is not null)) return true;
-        return rows.Count > 1 && Enumerable.Range(0, first.Length).Any(i => rows.Skip(1).All(r => r[i].Length > 0 && char.IsDigit(r[i][0])));
+        return rows.Count > 1 && Enumerable.Range(0, first.Length).Any(i => first[i].Trim() is [var head, ..] && !char.IsDigit(head) && rows.Skip(1).All(r => r[i].Length > 0 && char.IsDigit(r[i][0])));
     }
 
     /// <summary>Whether more numbers are written with a decimal comma than with a point.</summary>

@@ -37,7 +37,10 @@ public class BlockSubstitutionTests
             SummerAndWinter.Of(profile).Draft.Drawdown(),
             WeaveCatalogue.Make("block substitution", null, new Dictionary<string, string>
             {
-                ["unit"] = "1000/1010/0010/0101", ["other"] = "1101/1010/0111/0101", ["blocks"] = "ABBA", ["shown"] = "A B AB -",
+                ["unit"] = "1000/1010/0010/0101",
+                ["other"] = "1101/1010/0111/0101",
+                ["blocks"] = "ABBA",
+                ["shown"] = "A B AB -",
             }).Value.Draft.Drawdown());
     }
 

@@ -7,7 +7,6 @@ using Clothwright.Core.Colours;
 using Clothwright.Core.Plans.Briefs;
 using Clothwright.Core.Plans.Results;
 using Clothwright.Core.Quantities;
-using Clothwright.Core.Setts.Diameters;
 using Clothwright.Core.Yarns;
 
 namespace Clothwright.Core.Plans.WeftChoice;
@@ -107,7 +106,7 @@ public static class WeftChooser
 
     private static Mass Short(PlanResult plan, ImmutableArray<Yarn> yarns) => Mass.FromGrams(plan.Yarns
         .Where(n => yarns.Any(y => y.Id == n.Yarn.Id))
-        .Sum(n => Math.Max(0, n.Packages.Needed.Value.Grams - n.Packages.FromShelf.Sum(u => u.Stock.Remaining.Value.Grams))));
+        .Sum(n => Math.Max(0, n.Packages.Needed.Value.Grams - n.Packages.FromShelf.Sum(u => u.Used.Grams))));
 
     private static IEnumerable<string> ReasonsFor(WeftProposal proposal)
     {

@@ -47,6 +47,13 @@ internal static partial class TableGuess
     {
         YarnColumn?[] found = [.. headers.Select(RoleByName)];
         for (int i = 0; i < found.Length; i++) found[i] ??= ByCells([.. rows.Select(r => r[i]).Where(c => c.Length > 0).Take(LinesLookedAt)]);
+        // A column "colour" may hold names or codes: its cells say which.
+        for (int i = 0; i < found.Length; i++)
+        {
+            string[] cells = [.. rows.Select(r => r[i]).Where(c => c.Length > 0).Take(LinesLookedAt)];
+            if (found[i]!.Role == YarnColumnRole.ColourName && cells.Length > 0 && Mostly(cells, c => SrgbColour.Parse(c).Succeeded)) found[i] = new YarnColumn(YarnColumnRole.Colour);
+        }
+
         if (found is [{ Role: YarnColumnRole.Ignore or YarnColumnRole.Name }]) return [new YarnColumn(YarnColumnRole.Words)];
         var seen = new HashSet<YarnColumnRole>();
         return [.. found.Select(c => c!.Role == YarnColumnRole.Ignore || seen.Add(c.Role) ? c : new YarnColumn(YarnColumnRole.Ignore))];

@@ -23,6 +23,7 @@ public static class YarnTableReader
         {
             if (!YarnTableMapping.Separators.Contains(mapping.Separator)) throw CsvTable.Problem("separator", $"\"{mapping.Separator}\" separates no cells here.", "Use a comma, semicolon, tab or upright stroke.");
             List<CsvRow> rows = CsvRows.Read(text, mapping.Separator, limits ?? ReadingLimits.Usual);
+            if (rows.Count > 0 && OwnTable.Is(rows[0])) return OwnTable.Read(text, rows, limits ?? ReadingLimits.Usual);
             string[] headers = [.. mapping.Columns.Select((_, i) => mapping.HasHeader && rows.Count > 0 && rows[0][i].Length > 0 ? rows[0][i] : $"{i + 1}")];
             return Gather(mapping.HasHeader ? rows.Skip(1) : rows, mapping, headers, isTaken);
         }

@@ -48,6 +48,15 @@ public abstract class ShelfPart : ComponentBase, IDisposable
     protected string Text<T>(T value)
         where T : struct, IQuantity<T> => QuantityText.Format(T.Kind, value.BaseValue, Desk.Units);
 
+    /// <summary>A quantity as it stands in a blank: without the zeros that only a reckoned figure needs.</summary>
+    protected string Written<T>(T value)
+        where T : struct, IQuantity<T>
+    {
+        string[] parts = Text(value).Split(' ', 2);
+        if (parts[0].Contains('.', StringComparison.Ordinal)) parts[0] = parts[0].TrimEnd('0').TrimEnd('.');
+        return string.Join(' ', parts);
+    }
+
     /// <summary>A figure in her units.</summary>
     protected string Text(IDerived figure) => FigureText.Of(figure.Working, Desk.Units, Desk.Worksheet.Currency);
 

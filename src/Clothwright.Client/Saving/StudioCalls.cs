@@ -7,6 +7,9 @@ namespace Clothwright.Client.Saving;
 /// <summary>Speaks with the studio's server. A server that does not answer is an answer too, never an exception.</summary>
 public sealed class StudioCalls
 {
+    /// <summary>Whether the server answered when it was last asked.</summary>
+    public bool Answers { get; private set; } = true;
+
     /// <summary>Address of a worksheet, without the slash at its beginning.</summary>
     /// <param name="sheet">Id of the worksheet.</param>
     public static string AddressOf(string sheet) => $"api/worksheets/{Uri.EscapeDataString(sheet)}";
@@ -62,8 +65,12 @@ public sealed class StudioCalls
     /// <param name="address">The address, without the slash at its beginning.</param>
     /// <param name="body">What is sent, as JSON; empty for nothing.</param>
     /// <param name="version">The version that it is based on, <c>*</c> for something new, empty for none.</param>
-    public async Task<StudioAnswer> AskAsync(string method, string address, string body = "", string version = "") =>
-        JsonSerializer.Deserialize(await PageScript.AskAsync(method, $"/{address}", body, version), SavingJson.Default.StudioAnswer)!;
+    public async Task<StudioAnswer> AskAsync(string method, string address, string body = "", string version = "")
+    {
+        StudioAnswer answer = JsonSerializer.Deserialize(await PageScript.AskAsync(method, $"/{address}", body, version), SavingJson.Default.StudioAnswer)!;
+        Answers = !answer.IsAway;
+        return answer;
+    }
 
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

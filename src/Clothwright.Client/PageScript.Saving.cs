@@ -33,4 +33,19 @@ public static partial class PageScript
 
     [JSImport("speak", Module)]
     internal static partial void Speak(string language);
+
+    [JSImport("askWithFile", Module)]
+    internal static partial Task<string> AskWithFileAsync(string address, string file);
+
+    [JSImport("takeFiles", Module)]
+    internal static partial void TakeFiles([JSMarshalAs<JSType.Function<JSType.String, JSType.String>>] Action<string, string> take);
+
+    [JSImport("takeChosen", Module)]
+    internal static partial void TakeChosen(string id);
+
+    [JSImport("isFirstVisit", Module)]
+    internal static partial bool IsFirstVisit();
+
+    [JSImport("endFirstVisit", Module)]
+    internal static partial void EndFirstVisit();
 }

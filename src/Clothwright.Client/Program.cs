@@ -1,4 +1,5 @@
 using Clothwright.Client;
+using Clothwright.Client.Openings;
 using Clothwright.Client.Saving;
 using Clothwright.Client.Sheet;
 using Clothwright.Client.Texts;
@@ -13,6 +14,7 @@ builder.Services.AddSingleton<StudioCalls>();
 builder.Services.AddSingleton<UnsentSheets>();
 builder.Services.AddSingleton<StepKeeper>();
 builder.Services.AddSingleton<Desk>();
+builder.Services.AddSingleton<DraftReader>();
 await PageScript.LoadAsync();
 var phrases = Phrases.For(PageScript.Languages().Split(','));
 PageScript.Speak(phrases.Language);

@@ -56,7 +56,7 @@ public sealed class Visit : IAsyncDisposable
 
     /// <summary>Waits until the page says how the last step is kept.</summary>
     /// <param name="state">Name of the state, for example <c>Away</c>.</param>
-    public Task StandsAsync(string state) => Assertions.Expect(Page.Locator("#state")).ToHaveAttributeAsync("data-state", state, new LocatorAssertionsToHaveAttributeOptions { Timeout = 20_000 });
+    public Task StandsAsync(string state) => Assertions.Expect(Page.Locator("#state")).ToHaveAttributeAsync("data-state", state);
 
     /// <summary>Opens another tab of the same browser.</summary>
     /// <param name="address">The page that is opened, without the slash at its beginning.</param>
@@ -67,14 +67,14 @@ public sealed class Visit : IAsyncDisposable
         return tab;
     }
 
-    /// <summary>Waits until something has come about, for at most twenty seconds.</summary>
+    /// <summary>Waits until something has come about, for at most a minute.</summary>
     /// <param name="come">Whether it has.</param>
     public async Task WaitForAsync(Func<Task<bool>> come)
     {
         ArgumentNullException.ThrowIfNull(come);
-        for (DateTime end = DateTime.UtcNow.AddSeconds(20); !await come();)
+        for (DateTime end = DateTime.UtcNow.AddSeconds(60); !await come();)
         {
-            if (DateTime.UtcNow > end) throw new TimeoutException("It has not come about in twenty seconds.");
+            if (DateTime.UtcNow > end) throw new TimeoutException("It has not come about in a minute.");
             await Page.WaitForTimeoutAsync(200);
         }
     }

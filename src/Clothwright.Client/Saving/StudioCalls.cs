@@ -72,5 +72,15 @@ public sealed class StudioCalls
         return answer;
     }
 
+    /// <summary>Sends a file to be read.</summary>
+    /// <param name="address">The address, without the slash at its beginning.</param>
+    /// <param name="file">Its bytes as base64.</param>
+    public async Task<StudioAnswer> AskWithFileAsync(string address, string file)
+    {
+        StudioAnswer answer = JsonSerializer.Deserialize(await PageScript.AskWithFileAsync($"/{address}", file), SavingJson.Default.StudioAnswer)!;
+        Answers = !answer.IsAway;
+        return answer;
+    }
+
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

@@ -2,8 +2,9 @@
 export { showCloth, viewCloth } from './cloth.js';
 export { showDraft } from './draft.js';
 export { openSteps, readStep, keepStep, keepPlace } from './steps.js';
-export { readCopy, keepCopy, listCopies, lastSheet, useSheet } from './copies.js';
-export { ask, tellTabs, listen, momentText } from './studio.js';
+export { readCopy, keepCopy, listCopies, lastSheet, useSheet, isFirstVisit, endFirstVisit } from './copies.js';
+export { ask, askWithFile, tellTabs, listen, momentText } from './studio.js';
+export { takeFiles, takeChosen } from './files.js';
 
 /**
  * Moves the focus to an element once it stands in the page.

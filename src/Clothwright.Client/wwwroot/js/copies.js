@@ -46,3 +46,13 @@ export function lastSheet() {
 export function useSheet(sheet) {
   try { localStorage.setItem('clothwright.sheet', sheet); } catch { /* the next visit begins anew */ }
 }
+
+/** @returns {boolean} Whether nobody has begun or waved off anything in this browser yet. */
+export function isFirstVisit() {
+  try { return localStorage.getItem('clothwright.welcomed') === null; } catch { return false; }
+}
+
+/** From now on it is no first visit any more. */
+export function endFirstVisit() {
+  try { localStorage.setItem('clothwright.welcomed', 'yes'); } catch { /* she is welcomed again */ }
+}

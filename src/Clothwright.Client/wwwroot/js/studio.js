@@ -58,3 +58,19 @@ export function listen(heard) {
 export function momentText(moment) {
   return new Intl.DateTimeFormat(document.documentElement.lang || 'en', { dateStyle: 'medium', timeStyle: 'short' }).format(new Date(moment));
 }
+
+/**
+ * Sends a file to be read. Nothing throws: a server that does not answer has status 0.
+ * @param {string} address
+ * @param {string} file Its bytes as base64.
+ * @returns {Promise<string>} JSON of status, version and text.
+ */
+export async function askWithFile(address, file) {
+  try {
+    const body = Uint8Array.from(atob(file), letter => letter.charCodeAt(0));
+    const response = await fetch(address, { method: 'POST', headers: { 'Content-Type': 'application/octet-stream' }, body, signal: AbortSignal.timeout(patience) });
+    return JSON.stringify({ status: response.status, version: 0, text: await response.text() });
+  } catch {
+    return JSON.stringify({ status: 0, version: 0, text: '' });
+  }
+}

@@ -53,10 +53,10 @@ public sealed record SheetBeginning
     public string Currency { get; init; } = "EUR";
 
     /// <summary>The worksheet that follows: on the first loom, the narrowest first, on which it can be planned with nothing to settle; else on the first on which it can be planned.</summary>
-    /// <exception cref="ArgumentException">There is no yarn.</exception>
+    /// <exception cref="InvalidOperationException">There is no yarn.</exception>
     public Worksheet Compose()
     {
-        if (Yarns.IsDefaultOrEmpty) throw new ArgumentException("A worksheet begins with a yarn.", nameof(Yarns));
+        if (Yarns.IsDefaultOrEmpty) throw new InvalidOperationException("A worksheet begins with a yarn.");
         ImmutableArray<LoomEntry> looms = Looms.IsEmpty ? LoomModels.Looms : Looms;
         LoomEntry[] wanted = [.. looms.OrderBy(l => l.WeavingWidth).Where(l => LoomId is null || l.Id == LoomId)];
         Worksheet? planned = null;

@@ -73,7 +73,7 @@ public class SheetBeginningTests
 
     [Fact]
     public void Without_a_yarn_there_is_no_beginning() =>
-        Assert.Throws<ArgumentException>(() => (Beginning(PieceKind.Scarf) with { Yarns = [] }).Compose());
+        Assert.Throws<InvalidOperationException>(() => (Beginning(PieceKind.Scarf) with { Yarns = [] }).Compose());
 
     private static SheetBeginning Beginning(PieceKind kind) => new() { Title = "new work", PieceName = "piece", Kind = kind, Yarns = [YarnModel.For(kind)] };
 

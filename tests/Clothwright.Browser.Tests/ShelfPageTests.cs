@@ -100,8 +100,8 @@ public class ShelfPageTests(Studio studio)
         await visit.Page.Locator("#table-unit-1").SelectOptionAsync("metric");
         await Expect(visit.Page.Locator("#table-problems")).ToHaveCountAsync(0);
         await visit.Page.Locator("#table-keep").ClickAsync();
-        await Expect(visit.Page.Locator("#shelf-said")).ToContainTextAsync("2 yarns");
-        await Expect(visit.Page.Locator("#yarn-priel")).ToContainTextAsync("455.0 g");
+        await Expect(visit.Page.Locator("#shelf-said")).ToContainTextAsync("onto the shelf: 2");
+        await Expect(visit.Page.Locator("#yarn-priel")).ToContainTextAsync("455 g");
     }
 
     [Fact]
@@ -132,7 +132,7 @@ public class ShelfPageTests(Studio studio)
         await Opener(visit, "8-2-cotton-fog").ClickAsync();
         await visit.Page.Locator("#reserve-8-2-cotton-fog-mass").FillAsync("150 g");
         await visit.Page.Locator("#reserve-8-2-cotton-fog-keep").ClickAsync();
-        await Expect(visit.Page.Locator("#yarn-8-2-cotton-fog")).ToContainTextAsync("150.0 g is set aside, 250.0 g is free");
+        await Expect(visit.Page.Locator("#yarn-8-2-cotton-fog")).ToContainTextAsync("150 g is set aside, 250 g is free");
         await visit.Page.Locator(".reserved .quiet").ClickAsync();
         await Expect(visit.Page.Locator(".reserved li")).ToHaveCountAsync(0);
     }

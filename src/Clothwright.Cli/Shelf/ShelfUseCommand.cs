@@ -33,12 +33,13 @@ internal sealed class ShelfUseCommand : ShelfCommand
         string id = input.GetValue(_id)!;
         Kept<YarnEntry> kept = await studio.Shelf.FindAsync(id) ?? throw Problem("id", $"There is no yarn \"{id}\" on the shelf.", "See shelf list for the short names.");
         int? place = input.GetValue(_package) - 1;
-        YarnEntry entry = kept.Item with { Packages = (input.GetValue(_mass), input.GetValue(_weighed)) switch
+        ImmutableArray<YarnPackage> packages = (input.GetValue(_mass), input.GetValue(_weighed)) switch
         {
             ({ } mass, null) => StockUse.Take(kept.Item.Packages, MassText.Parse(mass, "--mass").Value, place).Value,
             (null, { } weighed) => Weighed(kept.Item.Packages, place, MassText.Parse(weighed, "--weighed").Value, input),
             _ => throw Problem("command line", "Say either what was used or what a package weighs now.", "Give --mass 120g, or --weighed 143g."),
-        } };
+        };
+        YarnEntry entry = kept.Item with { Packages = packages };
         Yarn yarn = entry.ToYarn(id).Value;
         FreeStock free = ShelfYarnReport.Free(yarn, await studio.Reservations.ListAsync());
         SaveOutcome outcome = await studio.Shelf.KeepAsync(entry, kept.Version);

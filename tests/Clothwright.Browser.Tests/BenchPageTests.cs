@@ -75,7 +75,10 @@ public class BenchPageTests(Studio studio)
         if (address == "shelf")
         {
             await visit.Page.Locator("#quick-words").FillAsync("2/8 wool, 250 g skein, moss");
-            await visit.Page.Locator(".opener").First.ClickAsync();
+            await visit.Page.Locator("#tide-blue-open").ClickAsync();
+            await visit.Page.Locator("#unknown-length").FillAsync("10 m");
+            await visit.Page.Locator("#unknown-mass").FillAsync("1.48 g");
+            await Expect(visit.Page.Locator(".readings li").First).ToBeVisibleAsync();
             await visit.Page.Locator("[id$='-add-package']").ClickAsync();
             await visit.Page.Locator("#table-file").SetInputFilesAsync(new FilePayload { Name = "t.csv", MimeType = "text/csv", Buffer = "Garn;Nummer\nPriel;8/2"u8.ToArray() });
             await Expect(visit.Page.Locator("#table-problems")).ToBeVisibleAsync();

@@ -58,6 +58,12 @@ public static partial class PageScript
     [JSImport("theme", Module)]
     internal static partial string Theme();
 
+    [JSImport("languages", Module)]
+    internal static partial string Languages();
+
+    [JSImport("useLanguage", Module)]
+    internal static partial void UseLanguage(string language);
+
     [JSImport("now", Module)]
     internal static partial double Now();
 

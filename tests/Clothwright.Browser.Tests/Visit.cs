@@ -10,9 +10,13 @@ public sealed class Visit : IAsyncDisposable
     private readonly IBrowserContext _context;
     private readonly ConcurrentQueue<string> _complaints = [];
 
-    private Visit(IBrowserContext context, IPage page)
+    private readonly bool _owns;
+
+    private Visit(IBrowserContext context, IPage page, StudioProcess server, bool owns)
     {
         _context = context;
+        _owns = owns;
+        Server = server;
         Page = page;
         page.Console += (_, message) =>
         {
@@ -23,6 +27,9 @@ public sealed class Visit : IAsyncDisposable
 
     /// <summary>The page.</summary>
     public IPage Page { get; }
+
+    /// <summary>The server that is visited.</summary>
+    public StudioProcess Server { get; }
 
     /// <summary>What the browser complained of, refusals by the content security policy among them.</summary>
     public IReadOnlyCollection<string> Complaints => _complaints;
@@ -55,14 +62,18 @@ public sealed class Visit : IAsyncDisposable
         await Page.WaitForSelectorAsync(".tally");
     }
 
-    internal static async Task<Visit> BeginAsync(IBrowserContext context)
+    internal static async Task<Visit> BeginAsync(IBrowserContext context, StudioProcess server, bool owns, string address)
     {
-        var visit = new Visit(context, await context.NewPageAsync());
-        await visit.Page.GotoAsync("/");
-        await visit.Page.WaitForSelectorAsync(".tally");
+        var visit = new Visit(context, await context.NewPageAsync(), server, owns);
+        await visit.Page.GotoAsync($"/{address}");
+        await visit.Page.WaitForSelectorAsync(address.Length == 0 ? ".tally" : ".studio-nav");
         return visit;
     }
 
     /// <inheritdoc />
-    public ValueTask DisposeAsync() => _context.DisposeAsync();
+    public async ValueTask DisposeAsync()
+    {
+        await _context.DisposeAsync();
+        if (_owns) await Server.DisposeAsync();
+    }
 }

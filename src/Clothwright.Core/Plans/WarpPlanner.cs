@@ -103,6 +103,7 @@ public static partial class WarpPlanner
                 .. EndsWarnings.Of(request, ends, pieces),
                 .. WeaveWarnings.Of(request, loom, layers, loomDraft, ClothAnalysis.Of(LayerWeave.WithShuttles(request.Weave))),
                 .. PieceWarnings.Of(pieces),
+                .. PuckeringWarnings.Of(pieces),
                 .. StockWarnings.Of(request, yarns),
             ],
             Cautions = CautionList.Of(request, pieces, yarns, work),

@@ -31,6 +31,20 @@ export function useTheme(name) {
   document.dispatchEvent(new CustomEvent('clothwright-theme'));
 }
 
+/** @returns {string} The language she chose and those of her browser, the most wanted first, with commas between. */
+export function languages() {
+  return [document.documentElement.dataset.language, ...navigator.languages].filter(Boolean).join(',');
+}
+
+/**
+ * Uses a language from now on; the page is laid out anew in it.
+ * @param {string} language Its two-letter code.
+ */
+export function useLanguage(language) {
+  try { localStorage.setItem('clothwright.language', language); } catch { return; /* cannot be kept, so it cannot be used after the reload */ }
+  location.reload();
+}
+
 /** @returns {number} Milliseconds on a clock that only goes forward. */
 export function now() {
   return performance.now();

@@ -45,7 +45,11 @@ internal sealed partial class HandoutFlow
         {
             _items.Add(new FlowItem(PageStyles.SmallHeading.LineHeight, (canvas, x, y) => PageInk.Text(canvas, line, PageStyles.SmallHeading, x, y, owner))
             {
-                SpaceBefore = space, KeepWithNext = true, Columns = WorkingsColumns, Bookmark = space > 0 ? text : "", BookmarkLevel = 2,
+                SpaceBefore = space,
+                KeepWithNext = true,
+                Columns = WorkingsColumns,
+                Bookmark = space > 0 ? text : "",
+                BookmarkLevel = 2,
             });
             space = 0;
         }

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Clothwright.Core.Plans;
 using Clothwright.Core.Publishing;
 using Clothwright.Core.Quantities;
@@ -29,18 +30,22 @@ public class SampleHandoutTests
         }
     }
 
-    private static PlanResult Planned(string sample)
+    private static readonly ConcurrentDictionary<string, PlanResult> Plans = new();
+
+    private static readonly ConcurrentDictionary<(string Sample, string Paper), byte[]> Printouts = new();
+
+    private static PlanResult Planned(string sample) => Plans.GetOrAdd(sample, static sample =>
     {
         Worksheet worksheet = WorksheetReader.Read(File.ReadAllBytes(Repository.PathOf("samples", $"{sample}.json")), _ => new InputProblem("no file", "draft", "")).Value;
         return worksheet.Plan().Value;
-    }
+    });
 
-    private static PdfDocument Print(PlanResult plan, string paper)
+    private static PdfDocument Print(string sample, string paper) => PdfDocument.Open(Printouts.GetOrAdd((sample, paper), static key =>
     {
         using var stream = new MemoryStream();
-        HandoutPdf.Write(HandoutComposer.Compose(plan), stream, PageSize.Parse(paper).Value);
-        return PdfDocument.Open(stream.ToArray());
-    }
+        HandoutPdf.Write(HandoutComposer.Compose(Planned(key.Sample)), stream, PageSize.Parse(key.Paper).Value);
+        return stream.ToArray();
+    }));
 
     // Blanks differ with the lines; words do not.
     private static string Words(string text) => string.Concat(text.Where(c => !char.IsWhiteSpace(c)));
@@ -51,7 +56,7 @@ public class SampleHandoutTests
     [MemberData(nameof(Printed))]
     public void No_letter_stands_outside_the_margins(string sample, string paper)
     {
-        using PdfDocument document = Print(Planned(sample), paper);
+        using PdfDocument document = Print(sample, paper);
 
         Assert.InRange(document.NumberOfPages, 5, 12);
         Assert.All(document.GetPages(), page => Assert.All(page.Letters.Where(l => l.Value != " "), l => Assert.True(
@@ -64,7 +69,7 @@ public class SampleHandoutTests
     public void Every_figure_of_the_plan_and_all_that_went_into_it_is_in_the_appendix(string sample, string paper)
     {
         PlanResult plan = Planned(sample);
-        using PdfDocument document = Print(plan, paper);
+        using PdfDocument document = Print(sample, paper);
         string all = Words(document);
         string appendix = all[all.LastIndexOf("Howeveryfigurecametobe", StringComparison.Ordinal)..];
 
@@ -83,7 +88,7 @@ public class SampleHandoutTests
     public void The_figures_to_work_by_stand_on_the_pages(string sample, string paper)
     {
         PlanResult plan = Planned(sample);
-        using PdfDocument document = Print(plan, paper);
+        using PdfDocument document = Print(sample, paper);
         string all = Words(document);
         string steps = all[all.IndexOf("Stepbystep", StringComparison.Ordinal)..all.IndexOf("Measureandwritedown", StringComparison.Ordinal)];
 

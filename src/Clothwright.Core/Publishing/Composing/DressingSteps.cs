@@ -55,7 +55,7 @@ internal static class DressingSteps
         if (ends.Repeats > 0 && ends.BalancingEnds > 0) text.Add($"Close with the first {Words.Of(ends.BalancingEnds, "end")} of the repeat once more.");
         text.Add("Check each group against the draft before you go on to the next, and tie it with a slip knot.");
         string heddles = Words.List(Enumerable.Range(1, plan.LoomDraft.Shafts).Select(s => $"{Words.Count(threading.OnShaft(s))} on shaft {Words.Count(s)}"));
-        return new HandoutStep("Thread", string.Join(" ", text)) 
+        return new HandoutStep("Thread", string.Join(" ", text))
         {
             Details = [.. ShedWords.Threading(plan) is { } repeat ? [repeat] : Array.Empty<string>(), $"Heddles: {heddles}."],
             Ticks = TickText.Threading(ends),
@@ -75,7 +75,8 @@ internal static class DressingSteps
         string holes = heddles == 1
             ? "Draw one end through each eye and each slot in turn."
             : $"Thread {Words.Spelled(heddles)} heddles, the back one first; heddle 1 is nearest to you. An end in an eye of one heddle goes through slots of the others.";
-        return new HandoutStep("Thread the heddle", $"{holes} The warp stands {Words.Both(plan.ReedWidth)} wide in the middle of the heddle.")
+        string floating = plan.Ends.FloatingSelvedges > 0 ? " The first and the last end are the floating selvedges: they hang free, each in a slot of its own." : "";
+        return new HandoutStep("Thread the heddle", $"{holes}{floating} The warp stands {Words.Both(plan.ReedWidth)} wide in the middle of the heddle.")
         {
             Details = [.. HeddleWords.Of(plan)],
             Ticks = TickText.Threading(plan.Ends),

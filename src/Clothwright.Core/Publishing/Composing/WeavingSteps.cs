@@ -39,7 +39,7 @@ internal static class WeavingSteps
         text.Add($"Weave {Words.Both(piece.LengthUnderTension)}, measured under tension, with {Words.Both(piece.GroundPicksUnderTension)} of ground on the loom: {Words.Metric(piece.Picks)} picks in all.");
         if (brief.Count > 1) text.Add($"Weave {Words.Spelled(brief.Count)} of them alike, with {Words.Both(plan.Request.Gap)} of warp between.");
         text.Add($"Expect {Words.Both(piece.OffLoomLength)} off the loom.");
-        return new HandoutStep($"Weave: {brief.Name}", string.Join(" ", text)) 
+        return new HandoutStep($"Weave: {brief.Name}", string.Join(" ", text))
         {
             Details = [.. Details(plan, piece)],
             Ticks = TickText.Weaving(piece, plan.Request.Units),

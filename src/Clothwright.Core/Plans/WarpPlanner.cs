@@ -101,7 +101,7 @@ public static partial class WarpPlanner
                 .. ShrinkageWarnings.Of(warp, cloths),
                 .. SettWarnings.Of(request, choice),
                 .. EndsWarnings.Of(request, ends, pieces),
-                .. WeaveWarnings.Of(request, loom, layers, loomDraft, ClothAnalysis.Of(LayerWeave.WithShuttles(request.Weave))),
+                .. WeaveWarnings.Of(request, loom, layers, loomDraft, ClothAnalysis.Of(LayerWeave.WithShuttles(request.Weave), request.Weave.Layers)),
                 .. PieceWarnings.Of(pieces),
                 .. PuckeringWarnings.Of(pieces),
                 .. StockWarnings.Of(request, yarns),

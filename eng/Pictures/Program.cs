@@ -1,6 +1,7 @@
+using Clothwright.Core.Cloths.Look;
 using Clothwright.Core.Plans;
-using Clothwright.Core.Publishing;
 using Clothwright.Core.Publishing.Blocks;
+using Clothwright.Core.Publishing;
 using Clothwright.Core.Quantities;
 using Clothwright.Core.Worksheets;
 using Clothwright.Drawing.Drafts;
@@ -23,7 +24,7 @@ foreach (string file in Directory.GetFiles(samples, "*.json").Order(StringCompar
     Worksheet worksheet = WorksheetReader.Read(File.ReadAllBytes(file)).Value;
     PlanResult plan = worksheet.Plan().Value;
     HandoutBlock[] blocks = [.. HandoutComposer.Compose(plan, HandoutOptions.Of(worksheet)).Sections.SelectMany(s => s.Blocks)];
-    ClothLook cloth = blocks.OfType<ClothBlock>().First().Cloth;
+    var cloth = blocks.OfType<ClothBlock>().First().Cloth;
     DraftBlock draft = blocks.OfType<DraftBlock>().First();
     string name = Path.Combine(pictures, Path.GetFileNameWithoutExtension(file));
     Write($"{name}-front.png", s => ClothPicture.Png(cloth, s, Face.Front, DotsPerInch, frame));

@@ -6,6 +6,7 @@ using Clothwright.Benchmarks.Weaves;
 if (args is ["quick", ..])
 {
     Console.WriteLine(WeaveTimes.Table());
+    Console.WriteLine(FittingTimes.Table());
     return;
 }
 

@@ -23,7 +23,8 @@ internal static class NakedNumbers
         "Fraction", "Ratio", "Share", "Factor", "Times", "Coefficient", "Count", "Number", "Exponent", "Multiplier", "Severity", "Probability",
         "Float", // threads for each change of face
         "Flattening", "Tightness", "Cover", "Crimp", "Firmness", "K", "Phi", "Allowance", "Stiffness",
-        "PerEnd", "PerPick", "PerDent", "PerGroundPick", // a count over a count
+        "Evenness", "RefractiveIndex",
+        "PerEnd", "PerPick", "PerDent", "PerGroundPick", "PerLength", // like over like
     ];
 
     // Reviewed: a type named so holds nothing but pure numbers.

@@ -1,7 +1,10 @@
 using Clothwright.Core.Calibration;
 using Clothwright.Core.Cloths;
+using Clothwright.Core.Cloths.Faces;
 using Clothwright.Core.Cloths.Hand;
+using Clothwright.Core.Cloths.Puckering;
 using Clothwright.Core.Cloths.Stages;
+using Clothwright.Core.Colours;
 using Clothwright.Core.Looms;
 using Clothwright.Core.Plans;
 using Clothwright.Core.Quantities;
@@ -110,11 +113,21 @@ internal static class RuleExercises
             .Of(ClothGeometry.Of(question with { Ends = Derived.Decision("ends", Sett.FromPerInch(60)) }))
             .Of(TaylorTakeUp.Of(question.Picks, Cotton.LinearDensity, 2))
             .Of(Core.Plans.Lengths.FinishingShrinkage.OfSample("sample", Derived.Decision("before", Length.FromCentimetres(10)), Derived.Decision("after", Length.FromCentimetres(9))))
-            .Of(Core.Plans.Lengths.TakeUp.FromCrimp("take-up", Derived.Decision("crimp", Ratio.FromPercent(10))))
-            .Of(ClothStages.Of(new StagesQuestion { Warp = question.Warp, Weft = question.Weft, Weave = Plain, EndsInReed = Derived.Decision("ends", Sett.FromPerInch(29)), Picks = Derived.Decision("picks", Sett.FromPerInch(29)) }));
+            .Of(Core.Plans.Lengths.TakeUp.FromCrimp("take-up", Derived.Decision("crimp", Ratio.FromPercent(10))));
+        foreach (double perInch in (double[])[29, 30])
+        {
+            harvest.Of(ClothStages.Of(new StagesQuestion { Warp = question.Warp, Weft = question.Weft, Weave = Plain, EndsInReed = Derived.Decision("ends", Sett.FromPerInch(perInch)), Picks = Derived.Decision("picks", Sett.FromPerInch(perInch)) }));
+        }
+        Yarn dark = Cotton with { Colour = new SrgbColour(0x10, 0x18, 0x20) };
+        foreach (Drawdown weave in (Drawdown[])[Twill, WeaveOf("8-end satin").Draft.Drawdown()])
+        {
+            harvest.Of(PatternLegibility.Of(ClothGeometry.Of(question with { Weave = weave, Warp = ThreadSystem.Of(dark) }), front: true, Length.FromCentimetres(60)))
+                .Of(ClothPuckering.Of(ClothStages.Of(new StagesQuestion { Warp = new ThreadSystem([Cotton, Wool], ThreadOrder.Of(0, 0, 0, 0, 0, 0, 1, 1, 1, 1, 1, 1)), Weft = question.Weft, Weave = weave, EndsInReed = question.Ends, Picks = question.Picks })));
+        }
         foreach (bool fulled in (bool[])[false, true])
         {
-            harvest.Of(ClothStages.Of(new StagesQuestion { Warp = new ThreadSystem([Cotton, Wool], ThreadOrder.Of(0, 1)), Weft = question.Weft, Weave = Twill, EndsInReed = question.Ends, Picks = question.Picks, ToBeFulled = fulled }));
+            var stages = ClothStages.Of(new StagesQuestion { Warp = new ThreadSystem([Cotton, Wool], ThreadOrder.Of(0, 1)), Weft = question.Weft, Weave = Twill, EndsInReed = question.Ends, Picks = question.Picks, ToBeFulled = fulled });
+            harvest.Of(stages).Of(ClothPuckering.Of(stages));
         }
     }
 

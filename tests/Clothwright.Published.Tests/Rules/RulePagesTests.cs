@@ -14,7 +14,7 @@ public class RulePagesTests
     {
         HashSet<string> shown = [.. Harvest.Rules.Select(r => r.Name)];
         string[] silent = [.. RuleSources.All.Where(r => !shown.Contains(r.Name) && r.Name != "decision").Select(r => $"{r.Name} ({r.File})")];
-        Assert.True(silent.Length == 0, $"No exercise shows these rules: {string.Join("; ", silent)}.");
+        Assert.True(silent.Length == 0, $"No exercise shows these rules: {string.Join("; ", silent)}. Add a question that makes them answer to {nameof(RuleExercises)}.");
     }
 
     [Theory]

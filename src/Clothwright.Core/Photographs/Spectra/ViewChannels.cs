@@ -8,7 +8,7 @@ internal static class ViewChannels
     /// <summary>Log light without its slow part, over its local deviation.</summary>
     public static double[] EvenedLight(ClothView view)
     {
-        int reach = Math.Max(3, view.Side / 20);
+        int reach = Math.Max(3, view.Side / 32);
         double[] slow = BoxBlurred(BoxBlurred(view.LogLight, view.Side, reach), view.Side, reach);
         double[] quick = new double[slow.Length];
         for (int i = 0; i < slow.Length; i++) quick[i] = view.LogLight[i] - slow[i];
@@ -37,7 +37,7 @@ internal static class ViewChannels
             }
         }
 
-        return OverDeviation(valleys, side, Math.Max(3, side / 20));
+        return OverDeviation(valleys, side, Math.Max(3, side / 32));
     }
 
     private static double[] OverDeviation(double[] values, int side, int reach)

@@ -11,7 +11,7 @@ internal static class SetSearch
     private const int ThreadsDeep = 8;
 
     // What the weave says against what rays and strips say; set on synthetic cloth of one and two colours.
-    private const double WeightOfWeave = 2.5;
+    private const double WeightOfWeave = 3;
 
     // Spacings nearer than this are the same answer.
     private static readonly double SameSpacing = Math.Log(1.12);

@@ -21,6 +21,31 @@ internal sealed class StripReader(Photograph photograph, PlaneMapping mapping, C
         (double sin, double cos) = Math.SinCos(angle);
         (double X, double Y) across = down ? (-sin, cos) : (cos, sin);
         double depth = Math.Min(depthMillimetres, sideMillimetres / (strips + 1));
+        var middles = new ClothPoint[strips];
+        for (int k = 0; k < strips; k++)
+        {
+            double off = sideMillimetres * 0.9 * ((k + 0.5) / strips - 0.5);
+            middles[k] = new ClothPoint(middle.XMillimetres - off * across.Y, middle.YMillimetres + off * across.X);
+        }
+
+        return ReadAll(photograph, mapping, middles, across, sideMillimetres, depth, perMillimetre, mostRows);
+    }
+
+    /// <summary>Reads a single strip, as along a rod.</summary>
+    /// <param name="photograph">The photograph.</param>
+    /// <param name="mapping">Where the plane lies in it.</param>
+    /// <param name="middle">Middle of the strip.</param>
+    /// <param name="across">Direction in which threads are counted, length 1.</param>
+    /// <param name="lengthMillimetres">Length of the strip.</param>
+    /// <param name="depthMillimetres">How far along the threads it reaches.</param>
+    /// <param name="perMillimetre">Threads in a millimetre.</param>
+    /// <param name="mostRows">The most rows of samples averaged.</param>
+    public static StripReading ReadOne(Photograph photograph, PlaneMapping mapping, ClothPoint middle, (double X, double Y) across, double lengthMillimetres, double depthMillimetres, double perMillimetre, int mostRows) =>
+        ReadAll(photograph, mapping, [middle], across, lengthMillimetres, depthMillimetres, perMillimetre, mostRows);
+
+    private static StripReading ReadAll(Photograph photograph, PlaneMapping mapping, ClothPoint[] middles, (double X, double Y) across, double length, double depth, double perMillimetre, int mostRows)
+    {
+        int strips = middles.Length;
         var fold = new GapFold();
         double[] counted = new double[strips];
         double[] phased = new double[strips];
@@ -29,9 +54,7 @@ internal sealed class StripReader(Photograph photograph, PlaneMapping mapping, C
         double pairs = 0;
         for (int k = 0; k < strips; k++)
         {
-            double off = sideMillimetres * 0.9 * ((k + 0.5) / strips - 0.5);
-            var at = new ClothPoint(middle.XMillimetres - off * across.Y, middle.YMillimetres + off * across.X);
-            ThreadStrip strip = ThreadStrip.Read(photograph, mapping, at, across, sideMillimetres, depth, 1 / perMillimetre, mostRows);
+            ThreadStrip strip = ThreadStrip.Read(photograph, mapping, middles[k], across, length, depth, 1 / perMillimetre, mostRows);
             double[] places = GapWalk.Walk(strip.Valleys, ThreadStrip.SamplesAPitch);
             (double ratio, double found) = PhaseRefinement.Refine(strip.Valleys, ThreadStrip.SamplesAPitch);
             pairs += PhaseRefinement.Refine(strip.Valleys, 2 * ThreadStrip.SamplesAPitch).Strength / strips;
@@ -72,6 +95,7 @@ internal sealed class StripReader(Photograph photograph, PlaneMapping mapping, C
         }
 
         int side = counted.Length / 2;
+        if (side == 0) return 2 * Math.Abs(along);
         double across = Math.Log(counted[..side].Average() / counted[^side..].Average());
         // Halves are half a side apart in the mean, as are the strips on either side.
         return 2 * Math.Sqrt(along * along + across * across);

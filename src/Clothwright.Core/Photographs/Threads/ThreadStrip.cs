@@ -77,10 +77,10 @@ internal sealed record ThreadStrip(ClothPoint Start, (double X, double Y) Step, 
         }
     }
 
-    // Over a window of eight pitches, so that a dim corner counts as much as a bright one.
+    // Over a window of four pitches, so that a dim corner or a dark stripe counts as much as a bright one.
     private static void Standardise(double[] values)
     {
-        int reach = 4 * SamplesAPitch;
+        int reach = 2 * SamplesAPitch;
         double[] mean = Means(values, reach);
         double[] squares = new double[values.Length];
         for (int i = 0; i < values.Length; i++) squares[i] = (values[i] - mean[i]) * (values[i] - mean[i]);

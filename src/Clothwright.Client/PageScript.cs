@@ -44,10 +44,10 @@ public static partial class PageScript
     internal static partial Task<string> ReadStepAsync(string sheet, int step);
 
     [JSImport("keepStep", Module)]
-    internal static partial Task KeepStepAsync(string sheet, int step, string json);
+    internal static partial Task<bool> KeepStepAsync(string sheet, int step, string json, int revision);
 
     [JSImport("keepPlace", Module)]
-    internal static partial Task KeepPlaceAsync(string sheet, int place);
+    internal static partial Task<bool> KeepPlaceAsync(string sheet, int place, int revision);
 
     [JSImport("focusOn", Module)]
     internal static partial void FocusOn(string id);
@@ -57,6 +57,12 @@ public static partial class PageScript
 
     [JSImport("theme", Module)]
     internal static partial string Theme();
+
+    [JSImport("languages", Module)]
+    internal static partial string Languages();
+
+    [JSImport("useLanguage", Module)]
+    internal static partial void UseLanguage(string language);
 
     [JSImport("now", Module)]
     internal static partial double Now();

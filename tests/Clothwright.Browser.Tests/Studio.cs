@@ -2,12 +2,15 @@ using Microsoft.Playwright;
 
 namespace Clothwright.Browser.Tests;
 
-/// <summary>One browser and one served page for all tests; each test opens a fresh visit with an empty store.</summary>
+/// <summary>One browser for all tests; each visit has an empty store, and a server with a studio of its own unless it shares another's.</summary>
 public sealed class Studio : IAsyncLifetime
 {
+    // Milliseconds: a busy machine is slow, not wrong.
+    private const float Patience = 120_000;
+
     private const string Chromium = "/usr/bin/chromium";
 
-    private SiteServer? _server;
+    private string _program = "";
     private IPlaywright? _playwright;
     private IBrowser? _browser;
 
@@ -15,22 +18,35 @@ public sealed class Studio : IAsyncLifetime
     /// <param name="width">Width of its window in pixels.</param>
     /// <param name="height">Height of its window in pixels.</param>
     /// <param name="scheme">Whether the device asks for light or dark.</param>
-    public async Task<Visit> OpenAsync(int width = 1440, int height = 900, ColorScheme scheme = ColorScheme.Light)
+    /// <param name="address">The page that is opened, without the slash at its beginning.</param>
+    /// <param name="language">The language that the browser asks for.</param>
+    /// <param name="with">A visit whose server is visited too, from another device; null for a server of its own.</param>
+    public async Task<Visit> OpenAsync(
+        int width = 1440,
+        int height = 900,
+        ColorScheme scheme = ColorScheme.Light,
+        string address = "",
+        string language = "en",
+        Visit? with = null)
     {
+        StudioProcess server = with?.Server ?? await StudioProcess.StartAsync(_program);
         IBrowserContext context = await _browser!.NewContextAsync(new BrowserNewContextOptions
         {
             ViewportSize = new ViewportSize { Width = width, Height = height },
             ColorScheme = scheme,
             ReducedMotion = ReducedMotion.Reduce,
-            BaseURL = _server!.Address,
+            BaseURL = server.Address,
+            Locale = language,
         });
-        return await Visit.BeginAsync(context);
+        context.SetDefaultTimeout(Patience);
+        return await Visit.BeginAsync(context, server, owns: with is null, address);
     }
 
     /// <inheritdoc />
     public async Task InitializeAsync()
     {
-        _server = await SiteServer.StartAsync(await PublishedSite.MakeAsync());
+        Assertions.SetDefaultExpectTimeout(Patience / 4);
+        _program = await PublishedStudio.MakeAsync();
         _playwright = await Playwright.CreateAsync();
         _browser = await _playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
         {
@@ -44,6 +60,5 @@ public sealed class Studio : IAsyncLifetime
     {
         if (_browser is not null) await _browser.DisposeAsync();
         _playwright?.Dispose();
-        if (_server is not null) await _server.DisposeAsync();
     }
 }

@@ -1,4 +1,6 @@
 using System.Collections.Frozen;
+using System.Collections.Immutable;
+using System.Reflection;
 using System.Text.Json;
 
 namespace Clothwright.Client.Texts;
@@ -14,8 +16,8 @@ public sealed class Phrases
         _texts = texts;
     }
 
-    /// <summary>English.</summary>
-    public static Phrases English { get; } = Read("en");
+    /// <summary>The languages that the page speaks, by their two-letter codes; the first is used where none is wanted.</summary>
+    public static ImmutableArray<string> Languages { get; } = ["en", "de"];
 
     /// <summary>The language by its two-letter code, for example <c>en</c>.</summary>
     public string Language { get; }
@@ -40,14 +42,28 @@ public sealed class Phrases
     public string Word<T>(T value)
         where T : struct, Enum => this[$"{typeof(T).Name}.{value}"];
 
-    /// <summary>Reads the texts of a language built into the page.</summary>
+    /// <summary>Reads the texts of a language built into the page: every file <c>subject.language.texts.json</c>.</summary>
     /// <param name="language">Its two-letter code.</param>
     /// <exception cref="ArgumentException">The page has no texts in this language.</exception>
     public static Phrases Read(string language)
     {
-        using Stream stream = typeof(Phrases).Assembly.GetManifestResourceStream($"{language}.texts.json")
-            ?? throw new ArgumentException($"The page has no texts in \"{language}\".", nameof(language));
-        using JsonDocument document = JsonDocument.Parse(stream);
-        return new Phrases(language, document.RootElement.EnumerateObject().ToFrozenDictionary(p => p.Name, p => p.Value.GetString()!, StringComparer.Ordinal));
+        Assembly page = typeof(Phrases).Assembly;
+        string ending = $".{language}.texts.json";
+        Dictionary<string, string> texts = new(StringComparer.Ordinal);
+        foreach (string name in page.GetManifestResourceNames().Where(n => n.EndsWith(ending, StringComparison.Ordinal)))
+        {
+            using Stream stream = page.GetManifestResourceStream(name)!;
+            using JsonDocument document = JsonDocument.Parse(stream);
+            foreach (JsonProperty text in document.RootElement.EnumerateObject()) texts.Add(text.Name, text.Value.GetString()!);
+        }
+
+        return texts.Count > 0
+            ? new Phrases(language, texts.ToFrozenDictionary(StringComparer.Ordinal))
+            : throw new ArgumentException($"The page has no texts in \"{language}\".", nameof(language));
     }
+
+    /// <summary>The texts in the language she chose, else in the first of her browser's languages that the page speaks, else in English.</summary>
+    /// <param name="wanted">Language codes, the most wanted first.</param>
+    public static Phrases For(IEnumerable<string> wanted) =>
+        Read(wanted.Select(w => w.Split('-')[0].ToLowerInvariant()).FirstOrDefault(Languages.Contains) ?? Languages[0]);
 }

@@ -2,6 +2,9 @@
 export { showCloth, viewCloth } from './cloth.js';
 export { showDraft } from './draft.js';
 export { openSteps, readStep, keepStep, keepPlace } from './steps.js';
+export { readCopy, keepCopy, listCopies, lastSheet, useSheet, isFirstVisit, endFirstVisit } from './copies.js';
+export { ask, askWithFile, tellTabs, listen, momentText } from './studio.js';
+export { takeFiles, takeChosen } from './files.js';
 
 /**
  * Moves the focus to an element once it stands in the page.
@@ -29,6 +32,25 @@ export function useTheme(name) {
     else localStorage.removeItem('clothwright.theme');
   } catch { /* not kept: the theme holds until the page is closed */ }
   document.dispatchEvent(new CustomEvent('clothwright-theme'));
+}
+
+/** @returns {string} The language she chose and those of her browser, the most wanted first, with commas between. */
+export function languages() {
+  return [document.documentElement.dataset.language, ...navigator.languages].filter(Boolean).join(',');
+}
+
+/**
+ * Uses a language from now on; the page is laid out anew in it.
+ * @param {string} language Its two-letter code.
+ */
+export function useLanguage(language) {
+  try { localStorage.setItem('clothwright.language', language); } catch { return; /* cannot be kept, so it cannot be used after the reload */ }
+  location.reload();
+}
+
+/** @param {string} language Two-letter code of the language that the page is laid out in. */
+export function speak(language) {
+  document.documentElement.lang = language;
 }
 
 /** @returns {number} Milliseconds on a clock that only goes forward. */

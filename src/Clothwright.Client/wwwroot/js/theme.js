@@ -1,6 +1,11 @@
-// Sets the theme before the first paint, so that the page does not flash.
+// Sets theme and language before the first paint, so that the page does not flash.
 (() => {
-  let kept = null;
-  try { kept = localStorage.getItem('clothwright.theme'); } catch { /* the store is closed to this page: follow the system */ }
-  if (kept === 'light' || kept === 'dark') document.documentElement.dataset.theme = kept;
+  let theme = null, language = null;
+  try {
+    theme = localStorage.getItem('clothwright.theme');
+    language = localStorage.getItem('clothwright.language');
+  } catch { /* the store is closed to this page: follow the system */ }
+  const page = document.documentElement;
+  if (theme === 'light' || theme === 'dark') page.dataset.theme = theme;
+  if (language && /^[a-z]{2}$/.test(language)) page.dataset.language = page.lang = language;
 })();

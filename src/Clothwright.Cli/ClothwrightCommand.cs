@@ -51,6 +51,7 @@ public static class ClothwrightCommand
         },
         new SettCommand(),
         new ClothCommand(),
+        new CountCommand(),
         new Command("draft", "Drafts: make, check, fit to a loom, find faults, convert.")
         {
             new DraftMakeCommand(), new DraftCheckCommand(), new DraftFitCommand(), new DraftFaultsCommand(), new DraftConvertCommand(),

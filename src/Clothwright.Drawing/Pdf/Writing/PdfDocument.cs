@@ -40,7 +40,7 @@ internal sealed class PdfDocument
         int[] contents = [.. _pages.Select(p => objects.AddStream("", p.Finish()))];
         string resources = $"<< /Font {_fonts.Write(objects)} /ColorSpace << /DefaultRGB [/ICCBased {PdfSyntax.Reference(profile)}] >> >>";
         int shared = objects.Add(resources);
-        int[] pages = [.. _pages.Select((p, i) => objects.Add(string.Create(CultureInfo.InvariantCulture, $"<< /Type /Page /Parent {PdfSyntax.Reference(tree)} /MediaBox [0 0 {PdfSyntax.Number(p.Width)} {PdfSyntax.Number(p.Height)}] /Resources {PdfSyntax.Reference(shared)} /Contents {PdfSyntax.Reference(contents[i])} /StructParents {i} /Tabs /S >>")))];
+        int[] pages = [.. _pages.Select((p, i) => objects.AddOpen(string.Create(CultureInfo.InvariantCulture, $"<< /Type /Page /Parent {PdfSyntax.Reference(tree)} /MediaBox [0 0 {PdfSyntax.Number(p.Width)} {PdfSyntax.Number(p.Height)}] /Resources {PdfSyntax.Reference(shared)} /Contents {PdfSyntax.Reference(contents[i])} /StructParents {i} /Tabs /S >>")))];
         objects.Set(tree, string.Create(CultureInfo.InvariantCulture, $"<< /Type /Pages /Count {pages.Length} /Kids [{PdfSyntax.References(pages)}] >>"));
         int structure = TagTree.Write(objects, Structure, pages, [.. _pages.Select(p => p.Marks)]);
         int? outline = Outline.Write(objects, Bookmarks, pages);

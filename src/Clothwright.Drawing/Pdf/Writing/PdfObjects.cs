@@ -10,6 +10,7 @@ internal sealed class PdfObjects
 {
     private const int MostInPack = 400;
     private readonly List<string?> _plain = [];
+    private readonly HashSet<int> _open = [];
     private readonly List<(int Number, string Entries, byte[] Packed)> _streams = [];
 
     /// <summary>Sets a number aside for an object that is written later.</summary>
@@ -31,6 +32,16 @@ internal sealed class PdfObjects
     {
         int number = Reserve();
         Set(number, body);
+        return number;
+    }
+
+    /// <summary>Adds an object that is not packed, for readers that look into files without unpacking.</summary>
+    /// <param name="body">Its body.</param>
+    /// <returns>Its number.</returns>
+    public int AddOpen(string body)
+    {
+        int number = Add(body);
+        _open.Add(number);
         return number;
     }
 
@@ -65,6 +76,12 @@ internal sealed class PdfObjects
         var places = new Dictionary<int, (int Kind, long Place, int Index)>();
         PackPlain(places);
         var file = new PdfBytes().Add("%PDF-1.7\n%").Add([0xe2, 0xe3, 0xcf, 0xd3]).Add("\n");
+        foreach (int number in _open.Order())
+        {
+            places[number] = (1, file.Count, 0);
+            file.Add(string.Create(CultureInfo.InvariantCulture, $"{number} 0 obj\n{_plain[number - 1]}\nendobj\n"));
+        }
+
         foreach ((int number, string entries, byte[] packed) in _streams)
         {
             places[number] = (1, file.Count, 0);
@@ -83,7 +100,7 @@ internal sealed class PdfObjects
 
     private void PackPlain(Dictionary<int, (int Kind, long Place, int Index)> places)
     {
-        foreach ((int Number, string Body)[] pack in _plain.Select((body, i) => (Number: i + 1, Body: body!)).Where(o => o.Body is not null).Chunk(MostInPack).ToArray())
+        foreach ((int Number, string Body)[] pack in _plain.Select((body, i) => (Number: i + 1, Body: body!)).Where(o => o.Body is not null && !_open.Contains(o.Number)).Chunk(MostInPack).ToArray())
         {
             var head = new PdfBytes();
             var bodies = new PdfBytes();

@@ -1,39 +1,74 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Clothwright.Core.Cloths.Look;
-using Clothwright.Core.Publishing;
+using Clothwright.Core.Quantities;
 using Clothwright.Drawing.Figures;
 using Clothwright.Drawing.Fonts;
+using SkiaSharp;
 
 namespace Clothwright.Drawing.Faces;
 
 /// <summary>A side of a cloth at true size with centimetre ticks and its name.</summary>
-internal static class ClothPanel
+internal sealed class ClothPanel : IDisposable
 {
     private const float Band = 15;
+    private const float Foot = 28;
     private const float PointsPerCentimetre = 72 / 2.54f;
+    private const double DotsPerInch = 250;
+    private readonly SKImage _cloth;
+    private readonly Figure _ticks;
+    private readonly SKRect _place;
 
-    /// <summary>The side with ticks at the left and below, and its name under them.</summary>
     /// <param name="cloth">The cloth.</param>
     /// <param name="face">The side.</param>
     /// <param name="frame">How much of it.</param>
-    public static Figure Draw(LookDescription cloth, Face face, ClothFrame frame)
+    public ClothPanel(LookDescription cloth, Face face, ClothFrame frame)
     {
-        Figure side = ClothFigure.Draw(cloth, face, frame);
+        float width = Points(frame.Width);
+        float height = Points(frame.Height);
+        _cloth = ClothPicture.Print(cloth, face, DotsPerInch, frame);
+        _place = new SKRect(Band, 0, Band + width, height);
+        _ticks = Ticks(width, height, face);
+    }
+
+    /// <summary>Width in points.</summary>
+    public float Width => _ticks.Width;
+
+    /// <summary>Height in points of a panel that shows this much of a cloth.</summary>
+    /// <param name="frame">How much.</param>
+    public static float HeightOf(ClothFrame frame) => Points(frame.Height) + Foot;
+
+    /// <summary>Draws the side.</summary>
+    /// <param name="canvas">The canvas.</param>
+    /// <param name="x">Left edge.</param>
+    /// <param name="y">Upper edge.</param>
+    public void Draw(SKCanvas canvas, float x, float y)
+    {
+        SKRect place = _place;
+        place.Offset(x, y);
+        canvas.DrawImage(_cloth, place, new SKSamplingOptions(SKCubicResampler.Mitchell));
+        FigureCanvas.Draw(canvas, _ticks, x, y);
+    }
+
+    /// <inheritdoc />
+    public void Dispose() => _cloth.Dispose();
+
+    private static Figure Ticks(float width, float height, Face face)
+    {
         var number = new TextStyle(FontFace.Text, 6, Palette.ThinInk);
-        var marks = new List<Mark>(side.Marks.Select(m => Shift(m, Band)));
+        var marks = new List<Mark>();
         var ticks = new List<ImmutableArray<(float X, float Y)>>();
-        for (int cm = 0; cm * PointsPerCentimetre <= side.Width + 0.01f; cm++)
+        for (int cm = 0; cm * PointsPerCentimetre <= width + 0.01f; cm++)
         {
             float x = Band + cm * PointsPerCentimetre;
             float tick = cm % 5 == 0 ? 5 : 3;
-            ticks.Add([(x, side.Height + 1), (x, side.Height + 1 + tick)]);
-            if (cm % 5 == 0) marks.Add(new LabelMark("centimetre", Text(cm), x, side.Height + 12, LabelAlign.Middle, number));
+            ticks.Add([(x, height + 1), (x, height + 1 + tick)]);
+            if (cm % 5 == 0) marks.Add(new LabelMark("centimetre", Text(cm), x, height + 12, LabelAlign.Middle, number));
         }
 
-        for (int cm = 0; cm * PointsPerCentimetre <= side.Height + 0.01f; cm++)
+        for (int cm = 0; cm * PointsPerCentimetre <= height + 0.01f; cm++)
         {
-            float y = side.Height - cm * PointsPerCentimetre;
+            float y = height - cm * PointsPerCentimetre;
             float tick = cm % 5 == 0 ? 5 : 3;
             ticks.Add([(Band - 1, y), (Band - 1 - tick, y)]);
             if (cm % 5 == 0 && cm > 0) marks.Add(new LabelMark("centimetre", Text(cm), Band - 7, y + 2.2f, LabelAlign.End, number));
@@ -41,12 +76,11 @@ internal static class ClothPanel
 
         marks.Add(new LinesMark("ticks", [.. ticks], Palette.ThinInk, 0.5f));
         string name = face == Face.Front ? "Front" : "Back, turned over left to right";
-        marks.Add(new LabelMark("side-name", name, Band, side.Height + 25, LabelAlign.Start, new TextStyle(FontFace.Strong, 8.4f, Palette.Ink)));
-        return new Figure(side.Width + Band, side.Height + 28, side.Title, [.. marks]);
+        marks.Add(new LabelMark("side-name", name, Band, height + 25, LabelAlign.Start, new TextStyle(FontFace.Strong, 8.4f, Palette.Ink)));
+        return new Figure(width + Band, height + Foot, face == Face.Front ? "Front of the cloth" : "Back of the cloth", [.. marks]);
     }
 
     private static string Text(int cm) => cm == 0 ? "0 cm" : cm.ToString(CultureInfo.InvariantCulture);
 
-    private static Mark Shift(Mark mark, float right) =>
-        mark is BoxesMark boxes ? boxes with { Boxes = [.. boxes.Boxes.Select(b => b with { X = b.X + right })] } : mark;
+    private static float Points(Length length) => (float)(length.Metres * 72 / Length.MetresPerInch);
 }

@@ -17,7 +17,6 @@ internal sealed partial class HandoutFlow
     private const double OneMetres = 0.06;
     private const double SeveralMetres = 0.036;
     private const float TickBand = 15;
-    private const double MostCrossingsDrawn = 40_000;
     private static readonly double[] CellMillimetres = [3.2, 2.9, 2.6, 2.35];
 
     // The largest cells with which the draft fits one page; else sheets in the smallest.
@@ -47,15 +46,14 @@ internal sealed partial class HandoutFlow
         double pointsPerMetre = 72 / Length.MetresPerInch;
         double across = (width - gap - 2 * TickBand) / 2 / pointsPerMetre;
         if (block.Cloth.Width is { } whole) across = Math.Min(across, whole.Metres);
-        double most = MostCrossingsDrawn / (block.Cloth.EndSett.PerMetre * across) / block.Cloth.PickSett.PerMetre;
-        double along = Math.Min(_cloths > 1 ? SeveralMetres : OneMetres, most);
+        double along = _cloths > 1 ? SeveralMetres : OneMetres;
         var frame = new ClothFrame(Length.FromMetres(across), Length.FromMetres(along));
-        Figure front = ClothPanel.Draw(block.Cloth, Face.Front, frame);
-        Figure back = ClothPanel.Draw(block.Cloth, Face.Back, frame);
-        AddPicture(front.Height, (canvas, x, y) =>
+        AddPicture(ClothPanel.HeightOf(frame), (canvas, x, y) =>
         {
-            FigureCanvas.Draw(canvas, front, x, y);
-            FigureCanvas.Draw(canvas, back, x + front.Width + gap, y);
+            using var front = new ClothPanel(block.Cloth, Face.Front, frame);
+            using var back = new ClothPanel(block.Cloth, Face.Back, frame);
+            front.Draw(canvas, x, y);
+            back.Draw(canvas, x + front.Width + gap, y);
         }, block.Caption);
     }
 

@@ -14,7 +14,7 @@ internal sealed class ClothPanel : IDisposable
     private const float Band = 15;
     private const float Foot = 28;
     private const float PointsPerCentimetre = 72 / 2.54f;
-    private const double DotsPerInch = 250;
+    private const double DotsPerInch = 200;
     private readonly SKImage _cloth;
     private readonly Figure _ticks;
     private readonly SKRect _place;

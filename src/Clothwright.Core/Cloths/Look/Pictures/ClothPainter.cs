@@ -50,7 +50,7 @@ public sealed partial class ClothPainter
         double pixels = PixelsPerPlace(across, along, view.PerPixel);
         _near = Smooth(FarUpTo, NearFrom, (float)pixels);
         _fine = pixels >= FewPixels ? 2 : 3;
-        _streaks = Math.Clamp(((float)pixels - 6) / 14, 0, 1);
+        _streaks = Math.Clamp(((float)pixels - 8) / 14, 0, 1);
         bool turned = view.Face == Face.Back;
         _columns = PlaceSamples.Along(across, view.Left, view.PerPixel / _fine, view.Width * _fine, width, turned);
         _rows = PlaceSamples.Along(along, view.Low, view.PerPixel / _fine, view.Height * _fine, length, turned: false);

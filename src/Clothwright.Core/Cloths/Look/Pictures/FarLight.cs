@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Clothwright.Core.Cloths.Look.Light;
 using Clothwright.Core.Cloths.Look.Places;
 
@@ -38,7 +39,7 @@ internal static class FarLight
             double crimp = warp ? numbers.WarpHeight : numbers.WeftHeight;
 
             double place = Math.Max(look[3], look[20]);
-            double gap = 1 - Math.Min(1, MeanWidth(numbers.Description, warp ? ThreadDirection.Weft : ThreadDirection.Warp, other) / other.Pitch);
+            double gap = 1 - Math.Min(1, MeanWidth(numbers, !warp) / other.Pitch);
             Span<float> entry = far.AsSpan(number * Parts, Parts);
             entry[0] = (float)Cover(look, place);
             for (int state = 0; state < States; state++)
@@ -50,9 +51,13 @@ internal static class FarLight
         return far;
     }
 
-    private static double MeanWidth(LookDescription look, ThreadDirection direction, ThreadPlaces places) => direction == ThreadDirection.Warp
-        ? look.Ends.Where((_, i) => !ThreadPlaces.IsShared(look.SharedEnds, i)).Average(t => t.Width.Millimetres) * places.Press
-        : look.Picks.Where((_, i) => !ThreadPlaces.IsShared(look.SharedPicks, i)).Average(t => t.Width.Millimetres) * places.Press;
+    // Mean width of the threads that have a place of their own.
+    private static double MeanWidth(LookNumbers numbers, bool warp)
+    {
+        ThreadRound round = warp ? numbers.Ends : numbers.Picks;
+        ImmutableArray<bool> shared = warp ? numbers.Description.SharedEnds : numbers.Description.SharedPicks;
+        return round.Looks.Where((_, i) => !ThreadPlaces.IsShared(shared, i)).Average(l => numbers.Looks[l * LookNumbers.PerLook + 3]);
+    }
 
     // Share of the place that the thread covers, its hairs counted by how dense they are.
     private static double Cover(ReadOnlySpan<float> look, double place)

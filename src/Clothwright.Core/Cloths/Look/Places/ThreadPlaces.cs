@@ -53,7 +53,9 @@ public sealed class ThreadPlaces
         {
             if (IsShared(shared, thread)) continue;
             first.Add(thread);
-            at += threads[thread % threads.Length].Width.Millimetres / meanWidth * pitch;
+
+            // Rounded as the page has it, so that both lay out the same cloth.
+            at += (float)(threads[thread % threads.Length].Width.Millimetres / meanWidth * pitch);
             edges.Add(at);
         }
 

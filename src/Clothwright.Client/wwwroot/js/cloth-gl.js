@@ -21,9 +21,6 @@ const FAR_UP_TO = 1.2;
 const FEW_PIXELS = 8;
 const UNITS = ['uCells', 'uLines', 'uThreads', 'uPlaces', 'uLooks', 'uStretches', 'uLights', 'uFar'];
 
-/** A card that the processor imitates is slower than the processor by itself. */
-const IMITATED = /swiftshader|llvmpipe|software|basic render/i;
-
 /** @type {Painter | null | undefined} */
 let shared;
 
@@ -34,7 +31,8 @@ let shared;
 export function painter() {
   if (shared !== undefined) return shared;
   try {
-    shared = isImitated() ? null : Painter.open();
+    // A card that the processor imitates is slower than the processor by itself: then there is none.
+    shared = Painter.open({ failIfMajorPerformanceCaveat: true });
   } catch (error) {
     console.info('The cloth is painted without the graphics card:', error);
     shared = null;
@@ -45,15 +43,6 @@ export function painter() {
 /** Paints without WebGL2 from now on, as where there is none. */
 export function withoutGraphics() {
   shared = null;
-}
-
-function isImitated() {
-  const gl = document.createElement('canvas').getContext('webgl2');
-  if (!gl) return true;
-  const info = gl.getExtension('WEBGL_debug_renderer_info');
-  const card = String(gl.getParameter(info ? info.UNMASKED_RENDERER_WEBGL : gl.RENDERER));
-  gl.getExtension('WEBGL_lose_context')?.loseContext();
-  return IMITATED.test(card);
 }
 
 export class Painter {
@@ -93,10 +82,13 @@ export class Painter {
     gl.bindVertexArray(gl.createVertexArray());
   }
 
-  /** @returns {Painter | null} */
-  static open() {
+  /**
+   * @param {WebGLContextAttributes} [wish]
+   * @returns {Painter | null}
+   */
+  static open(wish = {}) {
     const canvas = document.createElement('canvas');
-    const gl = canvas.getContext('webgl2', { alpha: false, antialias: false, depth: false, stencil: false, preserveDrawingBuffer: true });
+    const gl = canvas.getContext('webgl2', { ...wish, alpha: false, antialias: false, depth: false, stencil: false, preserveDrawingBuffer: true });
     if (!gl) return null;
     const program = /** @type {WebGLProgram} */ (gl.createProgram());
     for (const [kind, text] of /** @type {[number, string][]} */ ([[gl.VERTEX_SHADER, VERTEX], [gl.FRAGMENT_SHADER, FRAGMENT]])) {

@@ -90,6 +90,7 @@ public class SavingTests(Studio studio)
         await Expect(question).ToBeFocusedAsync();
         await Expect(question).ToContainTextAsync("Ebb scarves");
         await Expect(question).ToContainTextAsync("Flood scarves");
+        Assert.Equal("", await tablet.HindrancesAsync());
         await desk.ReloadAsync();
         Assert.Equal("Ebb scarves", await desk.BlankAsync("title"));
 

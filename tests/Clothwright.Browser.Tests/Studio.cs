@@ -32,16 +32,25 @@ public sealed class Studio : IAsyncLifetime
         Visit? with = null)
     {
         StudioProcess server = with?.Server ?? await StudioProcess.StartAsync(_program, demo);
-        IBrowserContext context = await _browser!.NewContextAsync(new BrowserNewContextOptions
+        try
         {
-            ViewportSize = new ViewportSize { Width = width, Height = height },
-            ColorScheme = scheme,
-            ReducedMotion = ReducedMotion.Reduce,
-            BaseURL = server.Address,
-            Locale = language,
-        });
-        context.SetDefaultTimeout(Patience);
-        return await Visit.BeginAsync(context, server, owns: with is null, address);
+            IBrowserContext context = await _browser!.NewContextAsync(new BrowserNewContextOptions
+            {
+                ViewportSize = new ViewportSize { Width = width, Height = height },
+                ColorScheme = scheme,
+                ReducedMotion = ReducedMotion.Reduce,
+                BaseURL = server.Address,
+                Locale = language,
+            });
+            context.SetDefaultTimeout(Patience);
+            return await Visit.BeginAsync(context, server, owns: with is null, address);
+        }
+        catch when (with is null)
+        {
+            // Nobody else would end it.
+            await server.DisposeAsync();
+            throw;
+        }
     }
 
     /// <inheritdoc />

@@ -44,6 +44,7 @@ public static class ClothwrightCommand
 
     private static RootCommand Tree() => new("Plans, checks and documents handwoven cloth: from yarn to handout.")
     {
+        new ServeCommand(),
         new PlanCommand(),
         new Command("yarn", "What a yarn really is, by its count, its label or a measured length.")
         {

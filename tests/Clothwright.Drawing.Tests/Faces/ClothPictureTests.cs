@@ -68,8 +68,8 @@ public class ClothPictureTests
     {
         var frame = new ClothFrame(Length.FromMillimetres(15), Length.FromMillimetres(12));
         LookDescription cloth = Pictures.Cloth(Broken, 10, 1);
-        using SKImage printed = ClothPicture.Print(cloth, Face.Front, 254, frame);
-        using SKBitmap print = SKBitmap.FromImage(printed);
+        JpegPicture jpeg = ClothPicture.Print(cloth, Face.Front, 254, frame);
+        using SKBitmap print = SKBitmap.Decode(jpeg.Bytes);
         using SKBitmap dots = Draw(cloth, Face.Front, 254, 15, 12);
         Assert.Equal((dots.Width, dots.Height), (print.Width, print.Height));
         for (int pick = 0; pick < 4; pick++)

@@ -15,8 +15,8 @@ public sealed class PhotoScale
     // A mark is set to about a pixel; two marks differ by the root of two of that.
     private const double MarkPixels = 1;
 
-    // A camera held by eye looks up to 8° past square; the count is then low by up to 1 - cos 8° along the slant.
-    private static readonly double SlantDeviation = (1 - Math.Cos(8 * Math.PI / 180)) / Math.Sqrt(12);
+    // A camera held by eye looks up to 8° past square, and the count is then high along the slant.
+    private static readonly double SlantDeviation = SlantedCamera.CountErrorFraction(8) / Math.Sqrt(12);
 
     private PhotoScale(PlaneMapping mapping, double relativeDeviation, bool knowsPlane)
     {

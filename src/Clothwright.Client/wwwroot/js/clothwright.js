@@ -1,6 +1,5 @@
 // What the page needs from the browser beyond markup. Plain JavaScript, typed by JSDoc.
 export { showCloth, viewCloth } from './cloth.js';
-export { showDraft } from './draft.js';
 export { openSteps, readStep, keepStep, keepPlace } from './steps.js';
 
 /**

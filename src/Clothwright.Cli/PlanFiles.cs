@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text;
 using Clothwright.Cli.Reports;
+using Clothwright.Core.Cloths.Look;
 using Clothwright.Core.Colours;
 using Clothwright.Core.Plans;
 using Clothwright.Core.Publishing;
@@ -26,7 +27,7 @@ internal static class PlanFiles
         Handout handout = HandoutComposer.Compose(plan, HandoutOptions.Of(worksheet));
         HandoutBlock[] blocks = [.. handout.Sections.SelectMany(s => s.Blocks)];
         DraftBlock draft = blocks.OfType<DraftBlock>().First();
-        ClothLook[] cloths = [.. blocks.OfType<ClothBlock>().Select(b => b.Cloth)];
+        LookDescription[] cloths = [.. blocks.OfType<ClothBlock>().Select(b => b.Cloth)];
         var woven = new WovenDraft(
             draft.Draft,
             Threads(draft.EndColours, draft.Draft.Ends),
@@ -34,7 +35,7 @@ internal static class PlanFiles
         var files = new List<(string, byte[])> { ("handout.pdf", Bytes(s => HandoutPdf.Write(handout, s, paper))) };
         for (int i = 0; i < cloths.Length; i++)
         {
-            ClothLook cloth = cloths[i];
+            LookDescription cloth = cloths[i];
             string suffix = i == 0 ? "" : $"-{i + 1}";
             files.Add(($"face{suffix}.png", Bytes(s => ClothPicture.Png(cloth, s, Face.Front))));
             files.Add(($"back{suffix}.png", Bytes(s => ClothPicture.Png(cloth, s, Face.Back))));

@@ -33,7 +33,11 @@ public class SettCommandTests
 
     [Theory]
     [InlineData("--fibre", "bambo", "Did you mean bamboo?")]
-    [InlineData("--weave", "2/2 twil", "twill")]
+    [InlineData("--weave", "2/2 twil", "Did you mean 2/2 twill?")]
+    [InlineData("--weft-system", "worstid", "worsted")]
+    [InlineData("--weft-strands", "0", "1 to 12")]
+    [InlineData("--layers", "9", "double width")]
+    [InlineData("--width", "wide", "--width")]
     [InlineData("--purpose", "cosy", "drape")]
     [InlineData("--reeds", "ten", "10-dent")]
     public void A_slip_is_answered_with_what_was_likely_meant(string option, string slip, string mend)
@@ -45,5 +49,34 @@ public class SettCommandTests
         Assert.Equal(ExitCode.BadInput, run.ExitCode);
         Assert.Contains(option, run.Error, StringComparison.Ordinal);
         Assert.Contains(mend, run.Error, StringComparison.Ordinal);
+    }
+
+    // 20/2 worsted is 88.58 tex and 20/2 cotton 59.05 (ASTM D2260); a thicker weft leaves less room between the ends.
+    [Fact]
+    public void A_weft_of_another_count_system_takes_the_room_of_its_own_thickness()
+    {
+        double Most(params string[] more) => CommandLine
+            .Run(["sett", "--yarn", "20/2", "--system", "cotton", "--fibre", "cotton", "--weave", "plain", "--json", .. more])
+            .Json.GetProperty("maximumEndsPerCentimetre").GetDouble();
+
+        double alike = Most();
+        double worsted = Most("--weft", "20/2", "--weft-system", "worsted", "--weft-fibre", "wool-worsted");
+
+        // Ashenhurst, unlike yarns: 1 ÷ (d1 + d2), d by √tex and K 0.92 and 0.90.
+        Assert.Equal(2 / (1 + Math.Sqrt(885.812 / 590.541) * 0.92 / 0.90), worsted / alike, 1e-4);
+        Assert.Equal(2 / (1 + Math.Sqrt(2)), Most("--weft-strands", "2") / alike, 1e-9);
+    }
+
+    // Common practice, no source: fingering wool on two 10-dent heddles, double width.
+    [Fact]
+    public void Double_width_on_two_heddles_is_told_for_one_layer_and_for_the_loom()
+    {
+        CommandLine run = CommandLine.Run(
+            "sett", "--yarn", "400 m / 100 g", "--fibre", "wool-worsted", "--construction", "soft", "--weave", "plain", "--purpose", "drape", "--layers", "2", "--heddles", "10,10");
+
+        Assert.Equal(ExitCode.Done, run.ExitCode);
+        Assert.Contains("2 × 10", run.Output, StringComparison.Ordinal);
+        Assert.Contains("gives  20.0 per inch", run.Output, StringComparison.Ordinal);
+        Assert.Contains("2 layers share the reed", run.Output, StringComparison.Ordinal);
     }
 }

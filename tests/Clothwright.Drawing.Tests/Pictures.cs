@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Clothwright.Core.Cloths.Look;
 using Clothwright.Core.Colours;
 using Clothwright.Core.Publishing;
 using Clothwright.Core.Quantities;
@@ -29,7 +30,7 @@ internal static class Pictures
     };
 
     /// <summary>A cloth of one warp and one weft colour.</summary>
-    public static ClothLook Cloth(Drawdown weave, double sett, double threadMillimetres) => new(
+    public static LookDescription Cloth(Drawdown weave, double sett, double threadMillimetres) => new(
         weave,
         [new ThreadLook(TideBlue, Length.FromMillimetres(threadMillimetres))],
         [new ThreadLook(Saltmarsh, Length.FromMillimetres(threadMillimetres))],

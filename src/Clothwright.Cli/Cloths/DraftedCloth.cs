@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Clothwright.Core.Cloths;
+using Clothwright.Core.Cloths.Look;
 using Clothwright.Core.Cloths.Stages;
 using Clothwright.Core.Colours;
 using Clothwright.Core.Publishing;
@@ -48,11 +49,11 @@ internal sealed record DraftedCloth(WovenDraft Woven, Yarn Warp, Yarn Weft)
         {
             var stages = ClothStages.Of(new StagesQuestion { Warp = warp, Weft = weft, Weave = weave, EndsInReed = ends, Picks = picks });
             notes.Add($"From reed to cloth off the loom it draws in {stages.DrawIn.Working.Format()}, in the wash it shrinks {stages.WidthShrinkage.Working.Format()} in width and {stages.LengthShrinkage.Working.Format()} in length.");
-            return new ForeseenCloth(name + ", washed", stages.Washed, stages.WashedMass, ClothLook.Of(stages.Washed)) { Notes = notes.ToImmutable() };
+            return new ForeseenCloth(name + ", washed", stages.Washed, stages.WashedMass, LookDescription.Of(stages.Washed)) { Notes = notes.ToImmutable() };
         }
 
         var cloth = ClothGeometry.Of(new ClothQuestion { Warp = warp, Weft = weft, Weave = weave, Ends = ends, Picks = picks });
-        return new ForeseenCloth(name, cloth, cloth.Mass, ClothLook.Of(cloth)) { Notes = notes.ToImmutable() };
+        return new ForeseenCloth(name, cloth, cloth.Mass, LookDescription.Of(cloth)) { Notes = notes.ToImmutable() };
     }
 
     // A cloth in layers is reckoned as one of them; each has its share of the threads.

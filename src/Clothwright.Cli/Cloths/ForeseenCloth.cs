@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Clothwright.Core.Cloths;
+using Clothwright.Core.Cloths.Look;
 using Clothwright.Core.Publishing;
 using Clothwright.Core.Quantities;
 using Clothwright.Core.Workings;
@@ -11,7 +12,7 @@ namespace Clothwright.Cli.Cloths;
 /// <param name="Geometry">How its threads lie.</param>
 /// <param name="Mass">Mass per area.</param>
 /// <param name="Look">How it is pictured.</param>
-internal sealed record ForeseenCloth(string Name, ClothGeometry Geometry, Derived<ArealDensity> Mass, ClothLook Look)
+internal sealed record ForeseenCloth(string Name, ClothGeometry Geometry, Derived<ArealDensity> Mass, LookDescription Look)
 {
     /// <summary>What the reader should know of how the answer was found.</summary>
     public ImmutableArray<string> Notes { get; init; } = [];

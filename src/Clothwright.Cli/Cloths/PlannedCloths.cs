@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
+using Clothwright.Core.Cloths.Look;
 using Clothwright.Core.Plans;
 using Clothwright.Core.Plans.Results;
-using Clothwright.Core.Publishing;
+using Clothwright.Core.Publishing.Composing;
 using Clothwright.Core.Quantities;
 
 namespace Clothwright.Cli.Cloths;
@@ -21,7 +22,7 @@ internal static class PlannedCloths
     }
 
     private static ForeseenCloth Cloth(PlanResult plan, PiecePlan piece) =>
-        new($"{piece.Piece.Name}, {(piece.Piece.Weave ?? plan.Request.Weave).Name}, washed", piece.Cloth.Washed, piece.MassPerArea, ClothLook.Of(plan, piece))
+        new($"{piece.Piece.Name}, {(piece.Piece.Weave ?? plan.Request.Weave).Name}, washed", piece.Cloth.Washed, piece.MassPerArea, ClothLooks.Of(plan, piece))
         {
             Notes = piece.PatternPicksPerGroundPick > 0
                 ? ["Mass and picture are those of the whole cloth; the other figures are those of the ground, on which the pattern weft lies."]

@@ -3,6 +3,7 @@ using System.CommandLine;
 using System.Text.Json.Nodes;
 using Clothwright.Cli.Cloths;
 using Clothwright.Cli.Reports;
+using Clothwright.Core.Cloths.Look;
 using Clothwright.Core.Colours;
 using Clothwright.Core.Quantities;
 using Clothwright.Core.Setts;

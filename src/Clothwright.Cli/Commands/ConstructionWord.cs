@@ -6,6 +6,9 @@ namespace Clothwright.Cli.Commands;
 /// <summary>Reads how a yarn is made.</summary>
 internal static class ConstructionWord
 {
+    /// <summary>Every word, with commas between.</summary>
+    public static string All { get; } = string.Join(", ", Enum.GetNames<YarnConstruction>().Select(n => n.ToLowerInvariant()));
+
     /// <summary>The construction.</summary>
     /// <param name="text">As typed; case does not matter.</param>
     /// <param name="where">Which option it is.</param>
@@ -18,6 +21,6 @@ internal static class ConstructionWord
             : throw new InputProblemException(new InputProblem(
                 $"\"{text}\" is not a way of making yarn.",
                 where,
-                $"Use one of {string.Join(", ", Enum.GetNames<YarnConstruction>().Select(n => n.ToLowerInvariant()))}."));
+                $"Use one of {All}."));
     }
 }

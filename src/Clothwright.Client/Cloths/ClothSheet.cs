@@ -1,4 +1,5 @@
 using System.Runtime.InteropServices;
+using Clothwright.Core.Cloths.Look;
 using Clothwright.Core.Publishing;
 using Clothwright.Core.Quantities;
 using Clothwright.Core.Weaves;
@@ -14,7 +15,7 @@ internal static class ClothSheet
     /// <param name="canvas">Id of the canvas.</param>
     /// <param name="look">The cloth.</param>
     /// <param name="units">Units of the ticks along its edges.</param>
-    public static void Show(string canvas, ClothLook look, UnitStyle units) => PageScript.ShowCloth(
+    public static void Show(string canvas, LookDescription look, UnitStyle units) => PageScript.ShowCloth(
         canvas,
         Rows(look.Weave),
         look.Weave.Ends,

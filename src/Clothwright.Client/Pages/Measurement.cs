@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Clothwright.Client.Cloths;
 using Clothwright.Client.Sheet;
+using Clothwright.Core.Cloths.Look;
 using Clothwright.Core.Plans;
 using Clothwright.Core.Publishing;
 using Clothwright.Core.Quantities;
@@ -66,7 +67,7 @@ internal static class Measurement
         }
     }
 
-    private static ClothLook LargeLook(Drawdown cloth) => new(
+    private static LookDescription LargeLook(Drawdown cloth) => new(
         cloth,
         [new ThreadLook(new Core.Colours.SrgbColour(0x2f, 0x5f, 0x77), Length.FromMillimetres(0.5))],
         [new ThreadLook(new Core.Colours.SrgbColour(0x7a, 0x8f, 0x4e), Length.FromMillimetres(0.5))],

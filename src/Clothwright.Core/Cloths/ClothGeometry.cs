@@ -60,7 +60,7 @@ public sealed partial record ClothGeometry
     /// <summary>Whether the setts are closer than these yarns can lie.</summary>
     public required bool IsJammed { get; init; }
 
-    /// <summary>Crossings-over per crossing: 2 for plain weave, less the longer the floats.</summary>
+    /// <summary>Changes of face of end and pick at each crossing: 2 for plain weave, less the longer the floats.</summary>
     public double CrossingOverFirmness => Counts.CrossingOverFirmness;
 
     /// <summary>Crimp of each end, from its own changes of face; as a fraction of cloth length.</summary>

@@ -73,6 +73,7 @@ internal static class SettNotes
     {
         YarnConstruction.Chenille => "chenille",
         YarnConstruction.Ribbon => "ribbon",
+        YarnConstruction.Soft => "a softly spun knitting yarn",
         _ => "a looped yarn",
     };
 }

@@ -20,8 +20,9 @@ public sealed record YarnComparison(ImmutableArray<Yarn> Yarns, ImmutableArray<C
         [
             Row("mass per length", y => y.LinearDensity),
             Row("fibre density", y => y.Fibres.Density),
-            Row("diameter", YarnDiameter.Of),
-            Row("threads touching", y => new DiameterReading("", YarnDiameter.Of(y)).Wraps),
+            Row("diameter by Ashenhurst's K", YarnDiameter.Of),
+            Row("diameter by density and packing", y => BulkDensityDiameter.Of(y.LinearDensity, y.Fibres.BulkDensity)),
+            Row("threads touching, by K", y => new DiameterReading("", YarnDiameter.Of(y)).Wraps),
             Row("stretch of the fibre at break", y => y.Fibres.Elongation),
             Row("strength when wet, of dry", y => y.Fibres.WetStrength),
             Row("shrinkage in the first washing", y => y.Fibres.WashingShrinkage),

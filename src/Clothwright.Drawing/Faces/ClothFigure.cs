@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Clothwright.Core.Cloths.Look;
 using Clothwright.Core.Colours;
 using Clothwright.Core.Publishing;
 using Clothwright.Drawing.Figures;
@@ -15,7 +16,7 @@ internal static class ClothFigure
     /// <param name="cloth">The cloth.</param>
     /// <param name="face">The side.</param>
     /// <param name="frame">How much of it.</param>
-    public static Figure Draw(ClothLook cloth, Face face, ClothFrame frame)
+    public static Figure Draw(LookDescription cloth, Face face, ClothFrame frame)
     {
         var side = new ClothSide(cloth, face, frame);
         float width = Points(side.Width);

@@ -1,3 +1,4 @@
+using Clothwright.Core.Cloths.Look;
 using Clothwright.Core.Publishing;
 using Clothwright.Core.Quantities;
 
@@ -10,7 +11,7 @@ public readonly record struct ClothFrame(Length Width, Length Height)
 {
     /// <summary>A piece of cloth to look at: at most 12 by 12 cm, and no wider than the cloth.</summary>
     /// <param name="cloth">The cloth.</param>
-    public static ClothFrame Swatch(ClothLook cloth)
+    public static ClothFrame Swatch(LookDescription cloth)
     {
         ArgumentNullException.ThrowIfNull(cloth);
         var side = Length.FromCentimetres(12);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Clothwright.Core.Cloths.Look;
 using Clothwright.Core.Publishing;
 using Clothwright.Drawing.Figures;
 using Clothwright.Drawing.Fonts;
@@ -16,7 +17,7 @@ internal static class ClothPanel
     /// <param name="cloth">The cloth.</param>
     /// <param name="face">The side.</param>
     /// <param name="frame">How much of it.</param>
-    public static Figure Draw(ClothLook cloth, Face face, ClothFrame frame)
+    public static Figure Draw(LookDescription cloth, Face face, ClothFrame frame)
     {
         Figure side = ClothFigure.Draw(cloth, face, frame);
         var number = new TextStyle(FontFace.Text, 6, Palette.ThinInk);

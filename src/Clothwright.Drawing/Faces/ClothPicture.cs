@@ -1,4 +1,5 @@
 using System.Runtime.InteropServices;
+using Clothwright.Core.Cloths.Look;
 using Clothwright.Core.Publishing;
 using SkiaSharp;
 
@@ -24,7 +25,7 @@ public static class ClothPicture
     /// <param name="dotsPerInch">Dots per inch, above 0; a 1 cm piece of cloth is then 1 cm wide when printed so. Fewer are used where a side would pass 8192 dots.</param>
     /// <param name="frame">How much of the cloth; a swatch if left out.</param>
     /// <exception cref="ArgumentException">The cloth has no threads, the frame is empty or the resolution is not above 0.</exception>
-    public static void Png(ClothLook cloth, Stream stream, Face face, double dotsPerInch = 300, ClothFrame? frame = null)
+    public static void Png(LookDescription cloth, Stream stream, Face face, double dotsPerInch = 300, ClothFrame? frame = null)
     {
         ArgumentNullException.ThrowIfNull(cloth);
         ArgumentNullException.ThrowIfNull(stream);

@@ -1,3 +1,4 @@
+using Clothwright.Core.Cloths.Look;
 using Clothwright.Core.Colours;
 using Clothwright.Core.Publishing;
 using Clothwright.Core.Quantities;
@@ -7,14 +8,14 @@ namespace Clothwright.Drawing.Faces;
 /// <summary>One side of a piece of cloth, crossing by crossing: columns from the left, rows from the first pick, at the bottom.</summary>
 internal sealed class ClothSide
 {
-    private readonly ClothLook _cloth;
+    private readonly LookDescription _cloth;
     private readonly bool _back;
 
     /// <param name="cloth">The cloth.</param>
     /// <param name="face">The side.</param>
     /// <param name="frame">How much of it.</param>
     /// <exception cref="ArgumentException">The cloth has no threads or a thread has no width, or the frame is empty.</exception>
-    public ClothSide(ClothLook cloth, Face face, ClothFrame frame)
+    public ClothSide(LookDescription cloth, Face face, ClothFrame frame)
     {
         if (cloth.Ends.IsDefaultOrEmpty || cloth.Picks.IsDefaultOrEmpty || cloth.Ends.Concat(cloth.Picks).Any(t => t.Width <= Length.Zero))
         {

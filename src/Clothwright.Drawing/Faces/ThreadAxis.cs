@@ -1,3 +1,4 @@
+using Clothwright.Core.Cloths.Look;
 using Clothwright.Core.Publishing;
 using Clothwright.Core.Quantities;
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Clothwright.Core.Cloths.Look;
 using Clothwright.Core.Publishing;
 using Clothwright.Core.Publishing.Blocks;
 using Clothwright.Core.Quantities;

@@ -1,3 +1,4 @@
+using Clothwright.Core.Cloths.Look;
 using Clothwright.Core.Plans;
 using Clothwright.Core.Plans.Briefs;
 using Clothwright.Core.Publishing;
@@ -90,7 +91,7 @@ public class HandoutComposerTests
     public void The_cloth_shown_has_the_threads_of_the_washed_piece()
     {
         PlanResult plan = Plans.Scarves();
-        ClothLook look = Blocks<ClothBlock>(HandoutComposer.Compose(plan)).First().Cloth;
+        LookDescription look = Blocks<ClothBlock>(HandoutComposer.Compose(plan)).First().Cloth;
 
         Assert.Equal(plan.Ends.Total.Value.Count / plan.Pieces[0].FinishedWidth.Value.Metres, look.EndSett.PerMetre, 6);
         Assert.Equal(plan.Pieces[0].Picks.Value.Count / plan.Pieces[0].ClothLength.Value.Metres, look.PickSett.PerMetre, 6);
@@ -102,7 +103,7 @@ public class HandoutComposerTests
     {
         PlanResult plan = Plans.Scarves(w => w with { Pieces = [Plans.Scarf("scarf", "marsh", 2)] });
         Handout handout = HandoutComposer.Compose(plan);
-        ClothLook look = Blocks<ClothBlock>(handout).Single().Cloth;
+        LookDescription look = Blocks<ClothBlock>(handout).Single().Cloth;
 
         Assert.Equal(2 * look.Ends[0].Width.Metres, look.Picks[0].Width.Metres, 9);
         Assert.Contains("Weft: 8/2 bamboo, saltmarsh, two strands together.", Step(handout, "Weave: scarf").Details);
@@ -190,7 +191,7 @@ public class HandoutComposerTests
         Assert.Contains("woven double width in two layers", handout.Makes, StringComparison.Ordinal);
         Assert.Contains("Thread two heddles", Step(handout, "Thread the heddle").Text, StringComparison.Ordinal);
         Assert.Contains(Step(handout, "Weave: blanket").Details, d => d.StartsWith("Two layers with a fold", StringComparison.Ordinal));
-        ClothLook look = Blocks<ClothBlock>(handout).Single().Cloth;
+        LookDescription look = Blocks<ClothBlock>(handout).Single().Cloth;
         Assert.Equal(plan.Pieces[0].Picks.Value.Count / 2.0 / plan.Pieces[0].ClothLength.Value.Metres, look.PickSett.PerMetre, 6);
     }
 

@@ -74,6 +74,7 @@ public class YarnDiameterTests
     [InlineData(YarnConstruction.Chenille, true)]
     [InlineData(YarnConstruction.Boucle, true)]
     [InlineData(YarnConstruction.Ribbon, true)]
+    [InlineData(YarnConstruction.Soft, true)]
     [InlineData(YarnConstruction.Spun, false)]
     [InlineData(YarnConstruction.Reeled, false)]
     public void A_build_no_rule_foretells_is_less_sure_and_should_be_measured(YarnConstruction construction, bool measure)
@@ -89,6 +90,23 @@ public class YarnDiameterTests
         YarnDiameter.Of(SampleYarns.Of("nylon", 50, YarnConstruction.Monofilament)).Value.Millimetres,
         1e-6);
 
+    // Hand-knitting classes (one web table): 16 to 18 wraps at 2000 to 2400 yards per pound, 9 to 11 at 800 to 1000, 6 to 8 at 400 to 500.
+    [Theory]
+    [InlineData(17, 2200)]
+    [InlineData(10, 900)]
+    [InlineData(7, 450)]
+    public void A_knitting_yarn_lies_between_its_wraps_at_rest_and_the_same_count_spun_for_weaving(double wrapsPerInch, double yardsPerPound)
+    {
+        Yarn soft = SampleYarns.Of("wool-worsted", LinearDensity.TexOfOneYardPerPound / yardsPerPound, YarnConstruction.Soft);
+        Length atRest = YarnDiameter.Of(soft with { MeasuredWraps = Derived.Decision("wraps", Sett.FromPerInch(wrapsPerInch)), WrapMeasure = WrapMeasure.Hand }).Value;
+        Length woven = YarnDiameter.Of(soft with { Construction = YarnConstruction.Spun }).Value;
+        Derived<Length> softly = YarnDiameter.Of(soft);
+        Assert.InRange(softly.Value.Millimetres, woven.Millimetres, atRest.Millimetres);
+
+        // The rule says so itself: the yarn at rest lies at the edge of what it holds possible, an even range of ±1.73 standard deviations.
+        Assert.InRange(softly.Value.Millimetres + 1.73 * 1000 * softly.StandardDeviation, 0.75 * atRest.Millimetres, 1.1 * atRest.Millimetres);
+    }
+
     [Fact]
     public void Yarns_of_one_count_in_different_fibres_are_told_apart_with_numbers()
     {
@@ -96,7 +114,7 @@ public class YarnDiameterTests
         ComparedProperty wet = comparison.Properties.Single(p => p.Name.Contains("wet", StringComparison.Ordinal));
         Assert.Equal(0, wet.Differences[0]);
         Assert.True(wet.Differences[1] < -0.4);
-        ComparedProperty diameter = comparison.Properties.Single(p => p.Name == "diameter");
+        ComparedProperty diameter = comparison.Properties.Single(p => p.Name == "diameter by Ashenhurst's K");
         // Ashenhurst's K alone: 0.92 ÷ 0.90.
         Assert.Equal(0.92 / 0.90 - 1, diameter.Differences[3], 1e-9);
         Assert.All(comparison.Properties, p => Assert.Equal(4, p.Values.Length));

@@ -54,11 +54,11 @@ public class ConstructionNotesTests
 
     [Fact]
     public void An_unknown_construction_gets_the_list() =>
-        Assert.Contains("spun, singles, reeled", ConstructionNotes.Parse("braided").Problem!.Mend, StringComparison.Ordinal);
+        Assert.Contains("spun, soft, singles, reeled", ConstructionNotes.Parse("braided").Problem!.Mend, StringComparison.Ordinal);
 
     [Fact]
     public void Thickness_of_fancy_yarn_has_to_be_measured() =>
         Assert.Equal(
-            [YarnConstruction.Chenille, YarnConstruction.Ribbon, YarnConstruction.Boucle],
+            [YarnConstruction.Soft, YarnConstruction.Chenille, YarnConstruction.Ribbon, YarnConstruction.Boucle],
             ConstructionNotes.All.Where(n => !n.ThicknessFollowsCount).Select(n => n.Construction));
 }

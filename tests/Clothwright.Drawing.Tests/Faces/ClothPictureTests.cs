@@ -1,3 +1,4 @@
+using Clothwright.Core.Cloths.Look;
 using Clothwright.Core.Colours;
 using Clothwright.Core.Publishing;
 using Clothwright.Core.Quantities;
@@ -16,7 +17,7 @@ public class ClothPictureTests
     // A broken 2/2 twill: no two rows or columns alike when mirrored, so that left and right, up and down can be told apart.
     private static readonly Drawdown Broken = Drawdown.From(5, 4, (pick, end) => (new[] { 0b00011, 0b00110, 0b11000, 0b01101 }[pick] >> end & 1) != 0);
 
-    private static SKBitmap Draw(ClothLook cloth, Face face, double dotsPerInch, double widthMillimetres, double heightMillimetres)
+    private static SKBitmap Draw(LookDescription cloth, Face face, double dotsPerInch, double widthMillimetres, double heightMillimetres)
     {
         using var stream = new MemoryStream();
         ClothPicture.Png(cloth, stream, face, dotsPerInch, new ClothFrame(Length.FromMillimetres(widthMillimetres), Length.FromMillimetres(heightMillimetres)));
@@ -71,7 +72,7 @@ public class ClothPictureTests
             SrgbColour expected = (LinearColour.From(Warp) * warpShare + LinearColour.From(Weft) * (1 - warpShare)).ToSrgb();
 
             // One dot takes one whole repeat: 1 mm threads, so a repeat is ends by picks millimetres.
-            ClothLook cloth = Pictures.Cloth(weave, 10, 1);
+            LookDescription cloth = Pictures.Cloth(weave, 10, 1);
             var side = new ClothSide(cloth, Face.Front, new ClothFrame(Length.FromMillimetres(3 * ends), Length.FromMillimetres(2 * picks)));
             byte[] dots = ClothRaster.Render(side, 3, 2);
             return Enumerable.Range(0, 6).All(i => Near(dots, i, expected));
@@ -101,7 +102,7 @@ public class ClothPictureTests
     [Fact]
     public void A_thick_weft_takes_a_wider_share_of_the_length()
     {
-        var cloth = new ClothLook(
+        var cloth = new LookDescription(
             Drawdown.From(1, 2, (_, _) => false),
             [new ThreadLook(Warp, Length.FromMillimetres(0.5))],
             [new ThreadLook(Weft, Length.FromMillimetres(1.5)), new ThreadLook(Pictures.DrySand, Length.FromMillimetres(0.5))],
@@ -127,7 +128,7 @@ public class ClothPictureTests
         foreach (Face face in Enum.GetValues<Face>())
         {
             var frame = new ClothFrame(Length.FromMillimetres(15), Length.FromMillimetres(12));
-            ClothLook cloth = Pictures.Cloth(Broken, 10, 1);
+            LookDescription cloth = Pictures.Cloth(Broken, 10, 1);
             using var stream = new MemoryStream();
             Clothwright.Drawing.Figures.FigureCanvas.WritePng(ClothFigure.Draw(cloth, face, frame), stream, 254);
             using SKBitmap lines = SKBitmap.Decode(stream.ToArray());
@@ -142,7 +143,7 @@ public class ClothPictureTests
     [Fact]
     public void A_cloth_without_threads_is_refused()
     {
-        ClothLook cloth = Pictures.Cloth(Broken, 10, 1) with { Ends = [] };
+        LookDescription cloth = Pictures.Cloth(Broken, 10, 1) with { Ends = [] };
 
         Assert.Throws<ArgumentException>(() => ClothPicture.Png(cloth, Stream.Null, Face.Front));
     }

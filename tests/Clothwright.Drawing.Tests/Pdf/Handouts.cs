@@ -1,3 +1,4 @@
+using Clothwright.Core.Cloths.Look;
 using Clothwright.Core.Publishing;
 using Clothwright.Core.Publishing.Blocks;
 using Clothwright.Core.Quantities;
@@ -20,7 +21,7 @@ internal static class Handouts
             Derived.FromRange("pieces", Length.FromCentimetres(390), Length.FromCentimetres(420), Source.CommonPractice),
             Derived.Decision("loom waste", Length.FromCentimetres(60)),
             (pieces, waste) => pieces + waste);
-        ClothLook cloth = Pictures.Cloth(Pictures.Twill(4, 4).Drawdown(), 8.8, 0.7) with { Width = Length.FromCentimetres(21) };
+        LookDescription cloth = Pictures.Cloth(Pictures.Twill(4, 4).Drawdown(), 8.8, 0.7) with { Width = Length.FromCentimetres(21) };
         return new Handout("Two reedbed scarves", "Two scarves of 21 × 180 cm with twisted fringe, in 2/2 twill.",
         [
             new("At a glance",
@@ -67,7 +68,7 @@ internal static class Handouts
                 new FiguresBlock([new(text, text, text) { Note = text }]),
                 new TableBlock([new(text), new(text, true)], [new([text, text], Pictures.DrySand)]),
                 new DraftBlock(draft, [], [], text),
-                new ClothBlock(new ClothLook(draft.Drawdown(), [thread], [thread], Sett.FromPerCentimetre(10), Sett.FromPerCentimetre(10)), text),
+                new ClothBlock(new LookDescription(draft.Drawdown(), [thread], [thread], Sett.FromPerCentimetre(10), Sett.FromPerCentimetre(10)), text),
                 new WindingBlock([new(1, 8, text, Pictures.TideBlue)]),
                 new WarpStripBlock([new(text, WarpPartUse.Piece, Length.FromCentimetres(100))]),
                 new StepsBlock([new(text, text) { Details = [text] }]),

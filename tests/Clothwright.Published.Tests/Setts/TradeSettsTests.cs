@@ -43,10 +43,10 @@ public class TradeSettsTests
 
     private static SettQuestion Question(CheckRow row)
     {
-        Yarn warp = PublishedYarn.Of(row.Text("fibre"), CountSystems.Parse(row.Text("system")).Value, row.Text("count"));
+        Yarn warp = PublishedYarn.Of(row.Text("fibre"), CountSystems.Parse(row.Text("system")).Value, row.Text("count"), ConstructionNotes.Parse(row.TextOrNull("construction") ?? "spun").Value);
         bool withTabby = row.TextOrNull("weft-factor") is not null;
-        Yarn pattern = withTabby ? PublishedYarn.OfTex(row.Text("fibre"), warp.LinearDensity.Value.Tex * row["weft-factor"]) : warp;
-        SettQuestion question = SettQuestion.About(warp, WeaveCatalogue.Make(row.Text("weave")).Value.Draft.Drawdown(), ClothPurposeText.Parse(row.Text("purpose")).Value) with
+        Yarn pattern = withTabby ? PublishedYarn.OfTex(row.Text("fibre"), warp.LinearDensity.Value.Tex * row["weft-factor"]) : YarnStrands.SideBySide(warp, row.TextOrNull("strands") is null ? 1 : (int)row["strands"]);
+        SettQuestion question = SettQuestion.About(warp, WeaveCatalogue.Make(row.Text("weave")).Value.Draft.Drawdown(), ClothPurposeText.Parse(row.Text("purpose")).Value, pattern) with
         {
             Layers = row.TextOrNull("layers") is null ? 1 : (int)row["layers"],
             Width = row.TextOrNull("width") is null ? null : Length.FromCentimetres(row["width"]),

@@ -28,7 +28,7 @@ public sealed record ClothHand(string Words, ImmutableArray<string> Reasons, Der
         Length longest = warpFloat > weftFloat ? warpFloat : weftFloat;
         var reasons = ImmutableArray.CreateBuilder<string>();
         reasons.Add($"Tightness {cloth.Tightness.Working.Format()} of the jam; under about half a cloth falls softly, over nine tenths it is a board.");
-        reasons.Add($"{cloth.CrossingOverFirmness.ToString("0.##", System.Globalization.CultureInfo.InvariantCulture)} crossings-over per crossing: plain weave has 2, a 2/2 twill 1; fewer is softer.");
+        reasons.Add($"Changes of face at each crossing: {cloth.CrossingOverFirmness.ToString("0.##", System.Globalization.CultureInfo.InvariantCulture)}, where plain weave has 2 and a 2/2 twill 1; fewer is softer.");
         reasons.Add($"The longest float is {longest}.");
         if (longest > FloatLengths.Catching) reasons.Add("Floats as long as this catch on rings, buttons and small fingers; shorten them or choose another use.");
         reasons.Add($"Mass {cloth.Mass.Working.Format()}.");

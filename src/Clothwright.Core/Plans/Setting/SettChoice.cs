@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Clothwright.Core.Looms;
+using Clothwright.Core.Plans.Briefs;
 using Clothwright.Core.Quantities;
 using Clothwright.Core.Setts;
 using Clothwright.Core.Setts.Reeds;
@@ -17,6 +18,9 @@ internal sealed record SettChoice(SettAdvice Advice, Derived<Sett> Wanted, ReedF
 {
     // A sley without reed marks is preferred as long as it comes this near; the width gives way by as much.
     private const double NearEnough = 0.04;
+
+    // An advised sett is the middle of a range: within it a clean sley this far off is still better than a marked one nearer.
+    private const double NearEnoughInRange = 0.12;
 
     private static readonly Rule SleyRule = new("sett that the reed gives", "ends per width = dents per width × mean ends in a dent ÷ layers", Source.Derivation);
 
@@ -43,6 +47,7 @@ internal sealed record SettChoice(SettAdvice Advice, Derived<Sett> Wanted, ReedF
             Weave = ground,
             Purpose = request.Purpose,
             Layers = layers,
+            Width = request.Pieces.Max(p => p.Make == PieceMake.DoubleWidth ? p.Width / 2 : p.Width),
             ToBeFulled = fulled,
             Reeds = reeds,
             Heddles = heddles,
@@ -50,12 +55,16 @@ internal sealed record SettChoice(SettAdvice Advice, Derived<Sett> Wanted, ReedF
         });
         Derived<Sett> wanted = request.ChosenSett is { } chosen ? Derived.Decision("ends per width, as decided", chosen) : advice.Ends;
         ImmutableArray<ReedFit> fits = ReedFitting.Fits(wanted.Value * layers, reeds, heddles, use.Sharing);
-        ReedFit? reed = Best([.. fits.Where(f => f.Heddles == 0 || use.Allows(f))]);
+        ReedFit? reed = Best([.. fits.Where(f => f.Heddles == 0 || use.Allows(f))], request.ChosenSett is null ? advice.EndsRange : null, layers);
         return new SettChoice(advice, wanted, reed, reed is null ? wanted : Given(reed, layers));
     }
 
-    private static ReedFit? Best(ImmutableArray<ReedFit> fits) =>
-        fits.FirstOrDefault(f => !f.MarksLikely && Math.Abs(f.Error.Value) <= NearEnough) ?? fits.FirstOrDefault();
+    private static ReedFit? Best(ImmutableArray<ReedFit> fits, SettRange? advised, int layers) =>
+        fits.FirstOrDefault(f => Clean(f, NearEnough))
+        ?? fits.FirstOrDefault(f => advised is { } range && Clean(f, NearEnoughInRange) && range.Holds(f.Sett * (1.0 / layers)))
+        ?? fits.FirstOrDefault();
+
+    private static bool Clean(ReedFit fit, double near) => !fit.MarksLikely && Math.Abs(fit.Error.Value) <= near;
 
     // The wanted sett only leads to the sley; what is woven is what the sley gives, exactly.
     private static Derived<Sett> Given(ReedFit reed, int layers) => Derived.From<Sett>(

@@ -1,7 +1,6 @@
 using Clothwright.Core.Plans.Briefs;
 using Clothwright.Core.Plans.Checks;
 using Clothwright.Core.Quantities;
-using Clothwright.Core.Setts.Diameters;
 using Clothwright.Core.Workings;
 using Clothwright.Core.Yarns;
 
@@ -12,37 +11,23 @@ namespace Clothwright.Core.Plans.Wefts;
 /// <param name="Lying">All that lies in the pick, taken as one thread of its mass.</param>
 internal sealed record WeftThread(WeftRun Run, Yarn Lying)
 {
-    private static readonly Rule StrandsRule = new("strands in one pick", "mass per length = strands × mass per length of one", Source.Derivation);
-
     private static readonly Rule ClaspedRule = new(
         "clasped weft",
         "mass per length = 2 × (share of the first yarn × its mass per length + the rest × that of the second): each turns back round the other and lies double",
         Source.Derivation);
-
-    private static readonly Rule WrapsRule = new("wraps of several strands", "wraps = wraps of one strand ÷ √strands: their areas add", Source.Derivation);
 
     /// <summary>The thread of a run.</summary>
     public static WeftThread Of(PlanRequest request, WeftRun run, string where)
     {
         Yarn first = RequestCheck.YarnOf(request, run.YarnId, $"{where}.yarn");
         if (run.ClaspedWith is { } other) return new WeftThread(run, Clasped(first, RequestCheck.YarnOf(request, other, $"{where}.claspedWith"), run));
-        return new WeftThread(run, run.Strands == 1 ? first : Bundle(first, run.Strands));
+        return new WeftThread(run, YarnStrands.SideBySide(first, run.Strands));
     }
 
     /// <summary>How often a yarn lies across the width in one pick, on the average.</summary>
     public IEnumerable<(string YarnId, double Times)> Yarns() => Run.ClaspedWith is { } other
         ? [(Run.YarnId, 2 * Run.ClaspShare * Run.Strands), (other, 2 * (1 - Run.ClaspShare) * Run.Strands)]
         : [(Run.YarnId, Run.Strands)];
-
-    private static Yarn Bundle(Yarn yarn, int strands) => yarn with
-    {
-        Name = $"{yarn.Name}, {strands} strands",
-        LinearDensity = Derived.From<LinearDensity>(
-            $"mass per length of {strands} strands", StrandsRule, yarn.LinearDensity, Derived.Decision("strands", Whole.FromCount(strands)), (tex, n) => tex * n),
-        MeasuredWraps = yarn.MeasuredWraps is { } wraps
-            ? Derived.From<Sett>($"wraps of {strands} strands", WrapsRule, wraps, Derived.Decision("strands", Whole.FromCount(strands)), (n, s) => n / Math.Sqrt(s))
-            : null,
-    };
 
     private static Yarn Clasped(Yarn first, Yarn second, WeftRun run)
     {

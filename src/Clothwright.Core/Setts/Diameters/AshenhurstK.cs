@@ -19,6 +19,14 @@ public static class AshenhurstK
     private static readonly Derived<Number> Worsted = Known("K of worsted-spun wool and hair", 0.90, 0.025);
     private static readonly Derived<Number> Woollen = Known("K of woollen-spun wool", 0.84, 0.03);
 
+    // Yarn for hand knitting as it lies round a ruler: 16 to 18 wraps at 2000 to 2400 yards per pound, 9 to 11 at 800 to 1000, 6 to 8 at
+    // 400 to 500. By hand wraps = 0.7 K √(yards per pound) that is a K of 0.47 to 0.53, 0.55 of the 0.90 of worsted yarn spun for
+    // weaving. Pressed between reed and beater it lies anywhere from there to the weaving yarn.
+    private const double SoftAtRest = 0.55;
+
+    private static readonly Source KnittingClasses = Source.Published(
+        "hand-knitting classes, wraps and yards per pound (one web table), for the yarn at rest; pressed in the cloth it lies between that and weaving yarn");
+
     // By words in the fibre's short name, most particular first.
     private static readonly ImmutableArray<(string Word, Derived<Number> K)> ByFibre =
     [
@@ -34,20 +42,22 @@ public static class AshenhurstK
     {
         ArgumentNullException.ThrowIfNull(yarn);
         Derived<Number> blend = yarn.Construction == YarnConstruction.Monofilament ? Solid(yarn) : Blend(yarn);
-        double looseness = Looseness(yarn.Construction);
-        if (looseness == 0) return blend;
-        Derived<Number> build = Derived.Given(
-            "how full the yarn is beside a plied one",
-            Number.FromValue(1),
-            Source.CommonPractice,
-            looseness,
-            $"fullness of {yarn.Name}");
+        if (Fullness(yarn) is not { } build) return blend;
         return Derived.From<Number>("Ashenhurst's K", new Rule("K by construction", "K of the fibre × fullness; wraps that you count are surer", Source.CommonPractice), blend, build, (k, full) => k * full);
     }
 
     /// <summary>Whether the yarn is of a build whose thickness no rule foretells, so that wraps should be counted.</summary>
     /// <param name="construction">How it is made.</param>
-    public static bool ShouldBeMeasured(YarnConstruction construction) => Looseness(construction) > 0.1;
+    public static bool ShouldBeMeasured(YarnConstruction construction) => construction == YarnConstruction.Soft || Looseness(construction) > 0.1;
+
+    private static Derived<Number>? Fullness(Yarn yarn)
+    {
+        const string label = "how full the yarn is beside a plied weaving yarn";
+        string cause = $"fullness of {yarn.Name}";
+        if (yarn.Construction == YarnConstruction.Soft) return Derived.FromRange(label, Number.FromValue(SoftAtRest), Number.FromValue(1), KnittingClasses, cause);
+        double looseness = Looseness(yarn.Construction);
+        return looseness == 0 ? null : Derived.Given(label, Number.FromValue(1), Source.CommonPractice, looseness, cause);
+    }
 
     // How far the diameter of such a yarn strays from that of a plied spun yarn of the same count.
     private static double Looseness(YarnConstruction construction) => construction switch

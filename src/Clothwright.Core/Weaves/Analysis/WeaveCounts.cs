@@ -31,7 +31,7 @@ public sealed record WeaveCounts(ImmutableArray<int> TransitionsPerEnd, Immutabl
     /// <summary>M2 = R1·R2 / ΣN1, picks for each crossing-over of the warp: it governs how close the picks can lie. Infinite if no end interlaces.</summary>
     public double MeanPickFloat => (double)Ends * Picks / WarpTransitions;
 
-    /// <summary>Crossings-over per crossing, 1/M1 + 1/M2: 2 for plain weave, 1 for 2/2 twill. The higher, the firmer.</summary>
+    /// <summary>Changes of face of end and pick at each crossing, 1/M1 + 1/M2: 2 for plain weave, 1 for 2/2 twill. The higher, the firmer.</summary>
     /// <remarks>Crossing-over firmness factor of Morino and others, from memory.</remarks>
     public double CrossingOverFirmness => (double)(WarpTransitions + WeftTransitions) / ((double)Ends * Picks);
 

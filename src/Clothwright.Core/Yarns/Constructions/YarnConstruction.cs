@@ -26,4 +26,7 @@ public enum YarnConstruction
 
     /// <summary>One single thick filament, for example metallised film.</summary>
     Monofilament,
+
+    /// <summary>Spun and plied softly and full of air, as yarn for hand knitting.</summary>
+    Soft,
 }

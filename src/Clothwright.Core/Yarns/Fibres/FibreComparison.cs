@@ -52,7 +52,7 @@ public static class FibreComparison
         Derived<Ratio> ratio = Derived.From<Ratio>("ratio of the diameters", DiameterRule, one, other, (a, b) => a / b);
         double percent = (ratio.Value.Value - 1) * 100;
         bool matters = Math.Abs(percent) > ratio.StandardDeviation * 100;
-        string compare = $"At {Text(size.Value.Tex, "0.#")} tex, {fibre.Name} is {Text(one.Value.Millimetres, "0.000")} mm thick against {Text(other.Value.Millimetres, "0.000")} mm for {against.Name}";
+        string compare = $"At {Text(size.Value.Tex, "0.#")} tex, by density and packing, {fibre.Name} is {Text(one.Value.Millimetres, "0.000")} mm thick against {Text(other.Value.Millimetres, "0.000")} mm for {against.Name}";
         string meaning = matters
             ? percent < 0
                 ? $": {Text(-percent, "0.#")} % thinner, so the same cover takes about {Text(-percent / (100 + percent) * 100, "0")} % more ends."

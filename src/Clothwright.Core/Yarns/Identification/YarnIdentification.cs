@@ -88,10 +88,10 @@ public static class YarnIdentification
     {
         double deviation = measured.Tex / count.Tex - 1;
         CountSystemDefinition system = count.System.Definition();
-        string name = system.PlyOrder is PlyOrder.None or PlyOrder.Stated ? count.Label : $"{count.Label} in {system.Name} count";
+        string counted = system.PlyOrder is PlyOrder.None or PlyOrder.Stated ? count.Label : $"{count.Label} by the {system.Name} count";
         string sentence = string.Create(
             CultureInfo.InvariantCulture,
-            $"{name}, of {fibre.Name}: {count.Tex:0.#} tex, measured {Math.Abs(deviation) * 100:0.#} % {(deviation < 0 ? "finer" : "thicker")}.");
+            $"{char.ToUpperInvariant(fibre.Name[0])}{fibre.Name[1..]}, {counted}: {count.Tex:0.#} tex; this yarn is {Math.Abs(deviation) * 100:0.#} % {(deviation < 0 ? "finer" : "thicker")}.");
         return new YarnReading(count, fibre, Ratio.FromValue(chance), Ratio.FromValue(deviation), sentence);
     }
 

@@ -30,7 +30,8 @@ internal static class JsonWords
         ("chenille", YarnConstruction.Chenille),
         ("ribbon", YarnConstruction.Ribbon),
         ("boucle", YarnConstruction.Boucle),
-        ("monofilament", YarnConstruction.Monofilament));
+        ("monofilament", YarnConstruction.Monofilament),
+        ("soft", YarnConstruction.Soft));
 
     public static WordList<PackageForm> PackageForms { get; } = new(
         ("ball", PackageForm.Ball), ("skein", PackageForm.Skein), ("cone", PackageForm.Cone), ("tube", PackageForm.Tube));

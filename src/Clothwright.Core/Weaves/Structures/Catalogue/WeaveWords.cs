@@ -184,7 +184,7 @@ internal static class WeaveWords
     private static InputProblem Unknown(string text, ImmutableArray<WeaveEntry> entries)
     {
         string letters = string.Join(' ', Split(text).Select(w => w.Text).Where(w => !char.IsAsciiDigit(w[0])));
-        IReadOnlyList<string> near = NearestName.Several(letters, entries.SelectMany(e => e.OtherNames.Prepend(e.Name)));
+        IReadOnlyList<string> near = [.. NearestName.Several(letters, entries.SelectMany(e => e.OtherNames.Prepend(e.Name))).Select(name => WithFigures(text, name, entries))];
         string mend = near.Count switch
         {
             0 => "Name one by its trade name, for example \"2/2 twill\" or \"overshot\".",
@@ -192,6 +192,23 @@ internal static class WeaveWords
             _ => $"Did you mean {string.Join(", ", near.Take(near.Count - 1))} or {near[^1]}?",
         };
         return new InputProblem($"\"{text}\" is not a weave known here.", "weave", mend) { Text = text, Position = 0 };
+    }
+
+    // The name meant, with the figures that were written before it where the weave takes them: "2/2 twil" is "2/2 twill".
+    private static string WithFigures(string text, string name, ImmutableArray<WeaveEntry> entries)
+    {
+        string figures = string.Join(' ', Split(text).Select(w => w.Text).TakeWhile(w => char.IsAsciiDigit(w[0])));
+        if (figures.Length == 0) return name;
+        string whole = $"{figures} {name}";
+        try
+        {
+            Read(whole, entries, out _);
+            return whole;
+        }
+        catch (InputProblemException)
+        {
+            return name;
+        }
     }
 
     private static string Advice(WeaveEntry entry) => entry.Parameters.IsEmpty

@@ -1,4 +1,4 @@
-namespace Clothwright.Drawing.Faces;
+namespace Clothwright.Core.Cloths.Look;
 
 /// <summary>A side of the cloth.</summary>
 public enum Face

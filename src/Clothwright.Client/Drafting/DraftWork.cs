@@ -111,7 +111,7 @@ public sealed partial class DraftWork
         if (!sound.TryGet(out Draft? next)) return false;
         Sketch = null;
         string name = Worksheet.Weave is WeaveDecision.Named && !keepName ? "" : next.Name;
-        _desk.Decide(Worksheet with { Weave = new WeaveDecision.Drawn(next with { Name = name }) { PatternPicks = PatternPicksOf(Weave) } }, run);
+        _desk.Draw(Worksheet with { Weave = new WeaveDecision.Drawn(next with { Name = name }) { PatternPicks = PatternPicksOf(Weave) } }, run);
         return true;
     }
 

@@ -7,7 +7,7 @@ using Clothwright.Interchange.WorksheetJson;
 namespace Clothwright.Client.Sheet;
 
 /// <summary>The worksheet on the desk, what follows from it, and the way back through its steps.</summary>
-public sealed class Desk(StepKeeper keeper)
+public sealed partial class Desk(StepKeeper keeper)
 {
     private const string SheetName = "reedbed-scarves";
 
@@ -57,6 +57,7 @@ public sealed class Desk(StepKeeper keeper)
     public void Decide(Worksheet next, string? run = null)
     {
         ArgumentNullException.ThrowIfNull(next);
+        Settle();
         string json = Json(next);
         if (json == _json) return;
         bool inPlace = run is not null && run == _run;
@@ -73,6 +74,7 @@ public sealed class Desk(StepKeeper keeper)
     /// <summary>Takes back what the present run decided, as if it had not been begun.</summary>
     public void GiveUpRun()
     {
+        Settle();
         if (_run is null || _beforeRun is not { } before) return;
         string json = Json(before);
         EndRun();
@@ -82,10 +84,18 @@ public sealed class Desk(StepKeeper keeper)
     }
 
     /// <summary>Takes the last step back.</summary>
-    public Task UndoAsync() => CanUndo ? GoAsync(keeper.Place - 1) : Task.CompletedTask;
+    public Task UndoAsync()
+    {
+        Settle();
+        return CanUndo ? GoAsync(keeper.Place - 1) : Task.CompletedTask;
+    }
 
     /// <summary>Makes the last step taken back again.</summary>
-    public Task RedoAsync() => CanRedo ? GoAsync(keeper.Place + 1) : Task.CompletedTask;
+    public Task RedoAsync()
+    {
+        Settle();
+        return CanRedo ? GoAsync(keeper.Place + 1) : Task.CompletedTask;
+    }
 
     private async Task GoAsync(int step)
     {
@@ -99,6 +109,7 @@ public sealed class Desk(StepKeeper keeper)
     {
         Worksheet = worksheet;
         _json = json;
+        _foreseen = null;
         Parsed<PlanResult> plan = worksheet.Plan();
         Problem = plan.Problem;
         if (plan.TryGet(out PlanResult? made)) Plan = made;

@@ -5,6 +5,7 @@ using Clothwright.Benchmarks.Weaves;
 if (args is ["quick", ..])
 {
     Console.WriteLine(WeaveTimes.Table());
+    Console.WriteLine(FittingTimes.Table());
     return;
 }
 

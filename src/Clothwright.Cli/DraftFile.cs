@@ -23,17 +23,18 @@ internal static class DraftFile
     /// <summary>A draft as the bytes of a file.</summary>
     /// <param name="woven">The draft.</param>
     /// <param name="name">File name; its ending says which form.</param>
+    /// <param name="style">How a picture is drawn; as usual if left out.</param>
     /// <exception cref="InputProblemException">The ending stands for no form.</exception>
-    public static byte[] Bytes(WovenDraft woven, string name)
+    public static byte[] Bytes(WovenDraft woven, string name, DraftStyle? style = null)
     {
         using var stream = new MemoryStream();
         switch (Path.GetExtension(name).ToLowerInvariant())
         {
             case ".svg":
-                DraftSvg.Write(woven.Draft, stream, Colours(woven));
+                DraftSvg.Write(woven.Draft, stream, Colours(woven), style);
                 return stream.ToArray();
             case ".png":
-                DraftPng.Write(woven.Draft, stream, Colours(woven));
+                DraftPng.Write(woven.Draft, stream, Colours(woven), style);
                 return stream.ToArray();
             default:
                 Parsed<byte[]> bytes = DraftFiles.Write(woven, name);

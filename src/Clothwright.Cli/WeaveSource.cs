@@ -13,9 +13,17 @@ internal static class WeaveSource
     /// <param name="where">Which argument it is.</param>
     /// <param name="warnings">What was not as it should be in a file.</param>
     /// <exception cref="InputProblemException">It is none of these.</exception>
-    public static WovenDraft Read(string text, string where, out IReadOnlyList<string> warnings)
+    public static WovenDraft Read(string text, string where, out IReadOnlyList<string> warnings) => Read(text, where, out warnings, out _);
+
+    /// <summary>The draft, and how many layers it is meant to have.</summary>
+    /// <param name="text">A weave's name, a draft as <c>threading | tie-up | treadling</c>, or the path of a file.</param>
+    /// <param name="where">Which argument it is.</param>
+    /// <param name="warnings">What was not as it should be in a file.</param>
+    /// <param name="layers">Layers that a weave asked for by name is meant to have; null for a file or a notation, which do not say.</param>
+    public static WovenDraft Read(string text, string where, out IReadOnlyList<string> warnings, out int? layers)
     {
         warnings = [];
+        layers = null;
         if (LooksLikeFile(text))
         {
             DraftFileReading reading = DraftFile.Read(text);
@@ -25,7 +33,8 @@ internal static class WeaveSource
 
         if (text.Contains('|', StringComparison.Ordinal)) return WovenDraft.Of(DraftNotation.Parse(text, where).Value);
         Weave weave = WeaveCatalogue.Make(text).At(where);
-        return WovenDraft.Of(weave.Draft with { Name = weave.Name });
+        layers = weave.Layers;
+        return WeaveColours.Of(weave);
     }
 
     private static bool LooksLikeFile(string text) =>

@@ -76,6 +76,39 @@ public class DraftCheckCommandTests
     }
 
     [Theory]
+    [InlineData("tube", ExitCode.Done)]
+    [InlineData("double width", ExitCode.Done)]
+    [InlineData("1234 | 1:1 2:123 3:3 4:134 | 1234", ExitCode.CheckFailed)]
+    [InlineData("1234 | 1:1 2:123 3:3 4:134 | 1234", ExitCode.Done, "--layers", "2")]
+    [InlineData("tube", ExitCode.CheckFailed, "--layers", "1")]
+    [InlineData("2/2 twill", ExitCode.CheckFailed, "--layers", "2")]
+    public void Layers_that_are_meant_are_no_fault(string draft, int exitCode, params string[] options)
+    {
+        CommandLine run = CommandLine.Run(["draft", "check", draft, .. options, "--json"]);
+
+        Assert.Equal(exitCode, run.ExitCode);
+        Assert.Equal(exitCode == ExitCode.Done, run.Json.GetProperty("problems").GetArrayLength() == 0);
+    }
+
+    [Fact]
+    public void Floating_selvedges_catch_what_pulls_out()
+    {
+        Assert.Equal(ExitCode.CheckFailed, CommandLine.Run("draft", "check", "basket").ExitCode);
+        Assert.Equal(ExitCode.Done, CommandLine.Run("draft", "check", "basket", "--floating-selvedges").ExitCode);
+    }
+
+    [Fact]
+    public void The_picture_marks_what_was_found()
+    {
+        using var folder = new PassingFolder();
+        CommandLine.Run("draft", "check", "8-end satin", "--mark-floats", "7", "--out", folder.File("satin.svg"));
+        CommandLine.Run("draft", "check", "8-end satin", "--purpose", "bag", "--sett", "20/in", "--out", folder.File("bag.svg"));
+
+        Assert.Contains("over 7 threads or more", File.ReadAllText(folder.File("satin.svg")), StringComparison.Ordinal);
+        Assert.Contains("longer than 0.8 cm", File.ReadAllText(folder.File("bag.svg")), StringComparison.Ordinal);
+    }
+
+    [Theory]
     [InlineData("draft.svg")]
     [InlineData("draft.png")]
     public void The_checked_draft_is_pictured(string name)
@@ -95,6 +128,8 @@ public class DraftCheckCommandTests
     [InlineData("--sett", "--sett", "0/in")]
     [InlineData("--ends", "--ends", "0")]
     [InlineData("--heddles-per-shaft", "--heddles-per-shaft", "0")]
+    [InlineData("--layers", "--layers", "0")]
+    [InlineData("--mark-floats", "--mark-floats", "1", "--out", "draft.svg")]
     [InlineData("--out", "--out", "draft.wif")]
     public void A_slip_is_named_with_its_option(string place, params string[] options)
     {

@@ -136,4 +136,25 @@ public class DraftCommandTests
         Assert.Equal(ExitCode.BadInput, run.ExitCode);
         Assert.StartsWith($"clothwright: {place}: ", run.Error, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void A_profile_in_a_file_fills_the_blocks_of_a_weave()
+    {
+        using var folder = new PassingFolder();
+        File.WriteAllText(folder.File("profile.txt"), "0110\n1001\n0000\n");
+        CommandLine made = CommandLine.Run("draft", "make", "summer and winter", "--profile", folder.File("profile.txt"), "--json");
+
+        // Two blocks on two tie-downs; four units of four ends, three lines of four picks. The first line is the lowest.
+        Assert.Equal((16, 12, 4), (made.Json.GetProperty("ends").GetInt32(), made.Json.GetProperty("picks").GetInt32(), made.Json.GetProperty("shafts").GetInt32()));
+    }
+
+    [Fact]
+    public void Clasped_yarns_are_pictured_as_areas()
+    {
+        using var folder = new PassingFolder();
+        CommandLine made = CommandLine.Run("draft", "make", "clasped warp", "--ends", "12", "--picks", "20", "--out", folder.File("areas.svg"));
+
+        Assert.Contains("end 1: first yarn over", made.Output, StringComparison.Ordinal);
+        Assert.Equal(2, File.ReadAllText(folder.File("areas.svg")).Split("class=\"warp\"").Length - 1);
+    }
 }

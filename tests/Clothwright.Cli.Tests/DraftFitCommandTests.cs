@@ -29,6 +29,22 @@ public class DraftFitCommandTests
         Assert.NotEqual(0, with.Json.GetProperty("sticks").GetArrayLength());
     }
 
+    [Theory]
+    [InlineData("--rigid-heddles", "2")]
+    [InlineData("--shafts", "3", "--treadles", "0")]
+    public void What_must_change_to_weave_it_is_told_and_written(params string[] loom)
+    {
+        using var folder = new PassingFolder();
+        CommandLine run = CommandLine.Run(["draft", "fit", "rosepath", .. loom, "--changed", folder.File("changed.wif"), "--json"]);
+        JsonElement change = run.Json.GetProperty("smallestChange");
+
+        // Rosepath has four kinds of ends; the fewest of a kind, one end, must go.
+        Assert.Equal(ExitCode.CheckFailed, run.ExitCode);
+        Assert.Equal(2, change.GetProperty("ends").GetArrayLength());
+        Assert.True(change.GetProperty("proved").GetBoolean());
+        Assert.Equal(ExitCode.Done, CommandLine.Run(["draft", "fit", folder.File("changed.wif"), .. loom]).ExitCode);
+    }
+
     [Fact]
     public void The_table_tells_the_hole_of_every_end()
     {

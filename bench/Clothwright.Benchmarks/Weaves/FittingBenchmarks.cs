@@ -27,6 +27,14 @@ public class FittingBenchmarks
         ],
         2);
 
+    // Two tabbies, and each of six blocks left down with either tie-down: six shafts of pattern over two of ties.
+    private readonly TieUpProblem _largeTiedUnit = TieUpProblem.Union(
+        [
+            ShaftSet.Of(1, 2), ShaftSet.Of(3, 4, 5, 6, 7, 8),
+            .. Enumerable.Range(1, 2).SelectMany(tie => Enumerable.Range(3, 6).Select(left => ShaftSet.Of(tie) | ShaftSet.FirstOf(8).Without(ShaftSet.Of(1, 2, left)))),
+        ],
+        2);
+
     [Benchmark(Baseline = true)]
     public long PlainPass() => WeaveTimes.Pass(_cloth);
 
@@ -38,6 +46,9 @@ public class FittingBenchmarks
 
     [Benchmark]
     public TieUpAnswer TiedUnitOfFourBlocks() => new BranchAndBoundSearch().Solve(_tiedUnit);
+
+    [Benchmark]
+    public TieUpAnswer TiedUnitOfSixBlocks() => new BranchAndBoundSearch().Solve(_largeTiedUnit);
 
     [Benchmark]
     public FaultReport TwoSlipsIn200By200() => FaultFinder.Find(Twill, Slipped);

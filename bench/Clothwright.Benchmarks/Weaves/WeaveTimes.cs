@@ -11,50 +11,48 @@ namespace Clothwright.Benchmarks.Weaves;
 /// <summary>A short run of the weave questions at full width, as a table.</summary>
 internal static class WeaveTimes
 {
-    private const int Runs = 40;
-
     private static readonly CultureInfo Plain = CultureInfo.InvariantCulture;
 
     public static string Table()
     {
-        var text = new StringBuilder($"{BenchDrafts.Ends} ends × {BenchDrafts.Picks} picks, {BenchDrafts.Shafts} shafts, processor time of one call, mean of {Runs}\n\n");
+        var text = new StringBuilder($"{BenchDrafts.Ends} ends × {BenchDrafts.Picks} picks, {BenchDrafts.Shafts} shafts, processor time of one call, mean of {ProcessorTime.Runs}\n\n");
         text.Append("| question | treadled, ms | a lift each pick, ms | threaded by chance too, ms | ns per crossing | × plain pass | bool[,], ms |\n|---|---|---|---|---|---|---|\n");
         Drawdown treadled = BenchDrafts.Treadled.Drawdown();
         Drawdown lifted = BenchDrafts.Lifted.Drawdown();
         Drawdown scattered = BenchDrafts.Scattered.Drawdown();
         bool[,] table = PlainTables.Drawdown(BenchDrafts.Lifted);
-        double pass = Mean(() => Pass(lifted), runs: 400);
+        double pass = ProcessorTime.Mean(() => Pass(lifted), runs: 400);
 
-        Row("plain pass over the packed rows", Mean(() => Pass(treadled), runs: 400), pass, Mean(() => Pass(scattered), runs: 400), null);
+        Row("plain pass over the packed rows", ProcessorTime.Mean(() => Pass(treadled), runs: 400), pass, ProcessorTime.Mean(() => Pass(scattered), runs: 400), null);
         Row(
             "drawdown",
-            Mean(() => BenchDrafts.Treadled.Drawdown()),
-            Mean(() => BenchDrafts.Lifted.Drawdown()),
-            Mean(() => BenchDrafts.Scattered.Drawdown()),
-            Mean(() => PlainTables.Drawdown(BenchDrafts.Lifted), runs: 3));
+            ProcessorTime.Mean(() => BenchDrafts.Treadled.Drawdown()),
+            ProcessorTime.Mean(() => BenchDrafts.Lifted.Drawdown()),
+            ProcessorTime.Mean(() => BenchDrafts.Scattered.Drawdown()),
+            ProcessorTime.Mean(() => PlainTables.Drawdown(BenchDrafts.Lifted), runs: 3));
         Row(
             "floats on both faces, all lengths",
-            Mean(() => ClothFloats.Of(treadled, ClothReading.Repeat)),
-            Mean(() => ClothFloats.Of(lifted, ClothReading.Repeat)),
-            Mean(() => ClothFloats.Of(scattered, ClothReading.Repeat)),
-            Mean(() => PlainTables.LongestFloats(table), runs: 3));
+            ProcessorTime.Mean(() => ClothFloats.Of(treadled, ClothReading.Repeat)),
+            ProcessorTime.Mean(() => ClothFloats.Of(lifted, ClothReading.Repeat)),
+            ProcessorTime.Mean(() => ClothFloats.Of(scattered, ClothReading.Repeat)),
+            ProcessorTime.Mean(() => PlainTables.LongestFloats(table), runs: 3));
         Row(
             "layers",
-            Mean(() => ClothLayers.Of(treadled)),
-            Mean(() => ClothLayers.Of(lifted)),
-            Mean(() => ClothLayers.Of(scattered)),
-            Mean(() => PlainTables.HangsTogether(table), runs: 3));
+            ProcessorTime.Mean(() => ClothLayers.Of(treadled)),
+            ProcessorTime.Mean(() => ClothLayers.Of(lifted)),
+            ProcessorTime.Mean(() => ClothLayers.Of(scattered)),
+            ProcessorTime.Mean(() => PlainTables.HangsTogether(table), runs: 3));
         Row(
             "drawdown, floats and layers",
-            Mean(() => All(BenchDrafts.Treadled)),
-            Mean(() => All(BenchDrafts.Lifted)),
-            Mean(() => All(BenchDrafts.Scattered)),
-            Mean(() => PlainAll(BenchDrafts.Lifted), runs: 3));
+            ProcessorTime.Mean(() => All(BenchDrafts.Treadled)),
+            ProcessorTime.Mean(() => All(BenchDrafts.Lifted)),
+            ProcessorTime.Mean(() => All(BenchDrafts.Scattered)),
+            ProcessorTime.Mean(() => PlainAll(BenchDrafts.Lifted), runs: 3));
         Row(
             "everything a draft check reports",
-            Mean(() => ClothAnalysis.Of(BenchDrafts.Treadled)),
-            Mean(() => ClothAnalysis.Of(BenchDrafts.Lifted)),
-            Mean(() => ClothAnalysis.Of(BenchDrafts.Scattered)),
+            ProcessorTime.Mean(() => ClothAnalysis.Of(BenchDrafts.Treadled)),
+            ProcessorTime.Mean(() => ClothAnalysis.Of(BenchDrafts.Lifted)),
+            ProcessorTime.Mean(() => ClothAnalysis.Of(BenchDrafts.Scattered)),
             null);
         return text.ToString();
 
@@ -69,7 +67,7 @@ internal static class WeaveTimes
     /// <summary>Drawdown, floats of all four kinds and layers, the lines sorted once.</summary>
     public static (ClothFloats Floats, ClothLayers Layers) All(Draft draft)
     {
-        ClothOutline outline = ClothOutline.Of(draft.Drawdown());
+        ClothOutline outline = ClothOutline.Of(draft, out _);
         return (outline.Floats, outline.Layers);
     }
 
@@ -90,17 +88,5 @@ internal static class WeaveTimes
         }
 
         return sum;
-    }
-
-    // Time on the processor, so that what else the machine does is left out; the collector's share is in it.
-    private static double Mean<T>(Func<T> question, int runs = Runs)
-    {
-        // Called often enough beforehand to be compiled with all optimisations.
-        for (int i = 0; i < runs; i++) question();
-        Thread.Sleep(300);
-        for (int i = 0; i < runs; i++) question();
-        TimeSpan start = Environment.CpuUsage.TotalTime;
-        for (int i = 0; i < runs; i++) question();
-        return (Environment.CpuUsage.TotalTime - start).TotalMilliseconds / runs;
     }
 }

@@ -20,7 +20,10 @@ internal sealed record DraftChecked(ClothAnalysis Cloth, Derived<Sett>? Ends, De
     public IReadOnlyList<string> FileWarnings { get; init; } = [];
 
     /// <summary>Everything that is wrong.</summary>
-    public IEnumerable<InputProblem> Problems => [.. Cloth.Problems, .. Heddles];
+    public IEnumerable<InputProblem> Problems => [.. Cloth.Problems.Where(p => !(FloatingSelvedges && p.Where == "treadling")), .. Heddles];
+
+    /// <summary>Whether floating selvedges hang at both edges: then no turn misses its edge.</summary>
+    public bool FloatingSelvedges { get; init; }
 
     /// <summary>Whether nothing is wrong and no float too long.</summary>
     public bool Passed => !Problems.Any() && Floats is null or { IsFine: true };

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Clothwright.Core.Cloths;
 using Clothwright.Core.Cloths.Look;
+using Clothwright.Core.Cloths.Puckering;
 using Clothwright.Core.Publishing;
 using Clothwright.Core.Quantities;
 using Clothwright.Core.Workings;
@@ -16,6 +17,9 @@ internal sealed record ForeseenCloth(string Name, ClothGeometry Geometry, Derive
 {
     /// <summary>What the reader should know of how the answer was found.</summary>
     public ImmutableArray<string> Notes { get; init; } = [];
+
+    /// <summary>Whether it lies flat; null where it is not known how it was woven and washed.</summary>
+    public ClothPuckering? Puckering { get; init; }
 
     /// <summary>The figures that can be explained, by name as in the JSON without its unit.</summary>
     public IEnumerable<(string Name, Working Working)> Figures =>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Clothwright.Core.Cloths.Look;
+using Clothwright.Core.Cloths.Puckering;
 using Clothwright.Core.Plans;
 using Clothwright.Core.Plans.Results;
 using Clothwright.Core.Publishing.Composing;
@@ -24,6 +25,7 @@ internal static class PlannedCloths
     private static ForeseenCloth Cloth(PlanResult plan, PiecePlan piece) =>
         new($"{piece.Piece.Name}, {(piece.Piece.Weave ?? plan.Request.Weave).Name}, washed", piece.Cloth.Washed, piece.MassPerArea, ClothLooks.Of(plan, piece))
         {
+            Puckering = ClothPuckering.Of(piece.Cloth),
             Notes = piece.PatternPicksPerGroundPick > 0
                 ? ["Mass and picture are those of the whole cloth; the other figures are those of the ground, on which the pattern weft lies."]
                 : [],

@@ -24,6 +24,7 @@ internal sealed class DraftFitCommand : ReportCommand
     private readonly Option<int> _sticks = new("--sticks") { Description = "With rigid heddles: pick-up sticks she is ready to use.", DefaultValueFactory = _ => 0 };
     private readonly Option<string?> _heddle = new("--heddle") { Description = "Number of the rigid heddles, for example 10-dent; prints the table to dress them by." };
     private readonly Option<string?> _sett = new("--sett") { Description = "With --heddle: sett of the warp, for example 20/in; as many ends as the heddles allow if left out." };
+    private readonly Option<string?> _changed = new("--changed") { Description = "File for the draft after the smallest change that would do, where the loom cannot weave it as it is." };
     private readonly Option<string?> _out = new("--out") { Description = "File for the fitted draft: .wif, .txt, .csv, .svg or .png." };
 
     /// <summary>The command.</summary>
@@ -31,7 +32,7 @@ internal sealed class DraftFitCommand : ReportCommand
         : base("fit", "A draft fitted to a loom, with the fewest shafts and treadles, or why it cannot be.")
     {
         Arguments.Add(_draft);
-        foreach (Option option in (Option[])[_shafts, _treadles, _feet, _shed, _seconds, _heddles, _sticks, _heddle, _sett, _out]) Options.Add(option);
+        foreach (Option option in (Option[])[_shafts, _treadles, _feet, _shed, _seconds, _heddles, _sticks, _heddle, _sett, _changed, _out]) Options.Add(option);
     }
 
     /// <inheritdoc />
@@ -54,6 +55,7 @@ internal sealed class DraftFitCommand : ReportCommand
             OutputFolder.WriteFile(path, DraftFile.Bytes(Interchange.Drafts.WovenDraft.Of(fitted), path));
         }
 
+        WriteChanged(input.GetValue(_changed), fit.SmallestChange);
         return new Report(FitText.Of(fit, limits, seconds), FitJson.Of(fit, limits)) { ExitCode = fit.Feasible ? ExitCode.Done : ExitCode.CheckFailed };
     }
 
@@ -63,6 +65,7 @@ internal sealed class DraftFitCommand : ReportCommand
         Within(heddles, 1, RigidHeddleShed.MostHeddles, "--rigid-heddles", "rigid heddles");
         Within(sticks, 0, RigidHeddleFit.MostSticks, "--sticks", "pick-up sticks");
         RigidHeddlePlan plan = RigidHeddleFit.Of(draft, heddles, sticks);
+        WriteChanged(input.GetValue(_changed), plan.SmallestChange);
         RigidHeddleTable? table = null;
         if (input.GetValue(_heddle) is { } number && plan.CanBeWoven)
         {
@@ -73,6 +76,12 @@ internal sealed class DraftFitCommand : ReportCommand
         }
 
         return Answer(plan, table, null, null);
+    }
+
+    private static void WriteChanged(string? path, DraftReduction? change)
+    {
+        if (path is null || change is null) return;
+        OutputFolder.WriteFile(path, DraftFile.Bytes(Interchange.Drafts.WovenDraft.Of(FewestDraft.Of(change.Cloth).At("draft")), path));
     }
 
     private static Report Answer(RigidHeddlePlan plan, RigidHeddleTable? table, RigidHeddle? heddle, Sett? sett) =>

@@ -5,7 +5,7 @@ using Clothwright.Cli.Reports;
 using Clothwright.Core.Quantities;
 using Clothwright.Core.Weaves;
 using Clothwright.Core.Weaves.Structures;
-using Clothwright.Interchange.Drafts;
+using Clothwright.Drawing.Drafts;
 
 namespace Clothwright.Cli.Commands;
 
@@ -16,6 +16,7 @@ internal sealed class DraftMakeCommand : ReportCommand
     private readonly Option<int?> _ends = new("--ends") { Description = "Ends; one repeat if left out." };
     private readonly Option<int?> _picks = new("--picks") { Description = "Picks; one repeat if left out." };
     private readonly Option<string[]> _with = new("--with") { Description = "A choice of the weave, for example --with runs=3; may be given several times." };
+    private readonly Option<string?> _profile = new("--profile") { Description = "For a weave in blocks: the profile as a small draft or cloth in a file (.wif, .txt grid, .csv, .png); a shaft is a block, warp on top shows it." };
     private readonly Option<string?> _out = new("--out") { Description = "File to write: .wif, .txt, .csv, .svg or .png." };
     private readonly Option<bool> _list = new("--list") { Description = "List every weave with its choices." };
 
@@ -24,7 +25,7 @@ internal sealed class DraftMakeCommand : ReportCommand
         : base("make", "A draft of a weave by its name.")
     {
         Arguments.Add(_weave);
-        foreach (Option option in (Option[])[_ends, _picks, _with, _out, _list]) Options.Add(option);
+        foreach (Option option in (Option[])[_ends, _picks, _with, _profile, _out, _list]) Options.Add(option);
     }
 
     /// <inheritdoc />
@@ -37,16 +38,32 @@ internal sealed class DraftMakeCommand : ReportCommand
         }
 
         Dictionary<string, string> choices = Choices(input.GetValue(_with) ?? []);
+        if (input.GetValue(_profile) is { } profile) Fill(choices, ProfileFile.Read(profile));
         Weave repeat = WeaveCatalogue.Make(name, null, choices).At("weave");
         Weave weave = repeat;
-        if (input.GetValue(_ends) is not null || input.GetValue(_picks) is not null)
+        if (input.GetValue(_ends) is not null || input.GetValue(_picks) is not null || repeat.Pictured is not null)
         {
-            weave = WeaveCatalogue.Make(name, new WeaveSize(input.GetValue(_ends) ?? repeat.Draft.Ends, input.GetValue(_picks) ?? repeat.Draft.Picks), choices).At("weave");
+            WeaveSize usual = repeat.Pictured ?? new WeaveSize(repeat.Draft.Ends, repeat.Draft.Picks);
+            weave = WeaveCatalogue.Make(name, new WeaveSize(input.GetValue(_ends) ?? usual.Ends, input.GetValue(_picks) ?? usual.Picks), choices).At("weave");
         }
 
         Draft draft = weave.Draft with { Name = weave.Name };
-        if (input.GetValue(_out) is { } path) OutputFolder.WriteFile(path, DraftFile.Bytes(WovenDraft.Of(draft), path));
+        if (input.GetValue(_out) is { } path) OutputFolder.WriteFile(path, DraftFile.Bytes(WeaveColours.Of(weave), path, Style(weave)));
         return new Report(Text(weave, draft, repeat), Json(weave, draft));
+    }
+
+    // Where two orders of yarn make the figure, it shows in their colours; a plan of areas is never cut short.
+    private static DraftStyle Style(Weave weave) => new()
+    {
+        Areas = weave.Areas,
+        BracketRepeats = weave.Areas is null,
+        Ink = weave.Draft is { WarpOrder.Yarns: > 1, WeftOrder.Yarns: > 1 } ? DrawdownInk.Threads : DrawdownInk.Structure,
+    };
+
+    private static void Fill(Dictionary<string, string> choices, Profile profile)
+    {
+        choices["blocks"] = profile.BlocksText;
+        choices["shown"] = profile.ShownText;
     }
 
     private static Dictionary<string, string> Choices(string[] given)

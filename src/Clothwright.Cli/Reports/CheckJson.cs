@@ -23,6 +23,7 @@ internal static class CheckJson
             ["maxWeftFloat"] = new JsonObject { ["face"] = Longest(check, cloth.Floats.WeftFace), ["back"] = Longest(check, cloth.Floats.WeftBack) },
             ["hangsTogether"] = cloth.Layers.HangsTogether,
             ["layers"] = cloth.Layers.Layers.Length,
+            ["layersMeant"] = cloth.LayersMeant,
             ["components"] = new JsonArray([.. cloth.Layers.Components.Select(Component)]),
             ["tabbyAvailable"] = cloth.TabbyAvailable,
             ["looseSelvedgePicks"] = Numbers(cloth.SelvedgeFromLeft.LoosePicks.Select(p => p + 1)),

@@ -3,6 +3,7 @@ using Clothwright.Cli.Cloths;
 using Clothwright.Core.Cloths;
 using Clothwright.Core.Cloths.Faces;
 using Clothwright.Core.Cloths.Hand;
+using Clothwright.Core.Colours;
 
 namespace Clothwright.Cli.Reports;
 
@@ -49,6 +50,10 @@ internal static class ClothJson
             ["backColour"] = fused.Back.Colour.ToSrgb().ToString(),
             ["faceWarpFraction"] = fused.Face.Shares.Warp,
             ["backWarpFraction"] = fused.Back.Shares.Warp,
+            ["faceColourWords"] = ColourWords.Of(fused.Face.Colour),
+            ["backColourWords"] = ColourWords.Of(fused.Back.Colour),
+            ["pattern"] = PatternSeen.Json(cloth),
+            ["puckering"] = foreseen.Puckering is { } puckering ? PuckeringSeen.Json(puckering) : null,
             ["notes"] = new JsonArray([.. foreseen.Notes.Select(n => (JsonNode)n)]),
         };
     }

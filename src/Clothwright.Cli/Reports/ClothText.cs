@@ -40,11 +40,17 @@ internal static class ClothText
         (FusedFace first, FusedFace second) = back ? (fused.Back, fused.Face) : (fused.Face, fused.Back);
         text.AppendLine($"  Colour     {Seen(back ? "back" : "face", first)}; {Seen(back ? "face" : "back", second)}");
         WrappedText.Append(text, Apart(fused), "             ", "             ");
+        text.AppendLine($"  Pattern    {PatternSeen.Words(cloth, front: !back)}");
+        if (foreseen.Puckering is { } puckering)
+        {
+            WrappedText.Append(text, $"  Flatness   {PuckeringSeen.Words(puckering, style)}", "", "             ");
+        }
+
         foreach (string note in foreseen.Notes) WrappedText.Append(text, note);
         return text.ToString().TrimEnd();
     }
 
-    private static string Seen(string side, FusedFace face) => $"{side} {face.Colour.ToSrgb()} from afar ({face.Shares.Warp * 100:0} % warp)";
+    private static string Seen(string side, FusedFace face) => $"{side} {ColourWords.Of(face.Colour)}, {face.Colour.ToSrgb()}, from afar ({face.Shares.Warp * 100:0} % warp)";
 
     private static string Apart(FusedColours fused)
     {

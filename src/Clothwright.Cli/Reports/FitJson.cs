@@ -23,6 +23,7 @@ internal static class FitJson
         ["optimal"] = fit.Optimal,
         ["provedImpossible"] = FitText.IsImpossible(fit, limits),
         ["reasons"] = new JsonArray([.. fit.Reasons.Select(r => (JsonNode)r)]),
+        ["smallestChange"] = ChangeJson.Of(fit.SmallestChange),
         ["draft"] = fit.Draft is { } draft ? DraftNotation.Format(draft) : null,
     };
 

@@ -17,6 +17,7 @@ internal static class RigidHeddleJson
         ["sticks"] = new JsonArray([.. plan.Sticks.Select(s => new JsonObject { ["number"] = s.Number, ["ends"] = new JsonArray([.. s.Ends.Select(e => (JsonNode)(e + 1))]) })]),
         ["picks"] = new JsonArray([.. plan.Picks.Select(Pick)]),
         ["cannot"] = plan.Cannot is { } cannot ? new JsonObject { ["what"] = cannot.What, ["mend"] = cannot.Mend } : null,
+        ["smallestChange"] = ChangeJson.Of(plan.SmallestChange),
         ["heddle"] = heddle?.Name,
         ["endsPerCentimetre"] = sett?.PerCentimetre,
         ["greatestShiftMillimetres"] = table?.GreatestShift.Millimetres,

@@ -17,6 +17,7 @@ internal static class RigidHeddleText
         {
             text.AppendLine($"It cannot be woven on {heddles} so.");
             WrappedText.Append(text, $"{cannot.What} {cannot.Mend}");
+            if (plan.SmallestChange is { } change) WrappedText.Append(text, change.InWords);
             return text.ToString().TrimEnd();
         }
 

@@ -26,7 +26,7 @@ internal static class Measurement
             yield return Time($"{size}: drawdown", 9, () => draft.Drawdown());
             Drawdown cloth = draft.Drawdown();
             yield return Time($"{size}: floats and layers", 9, () => ClothOutline.Of(cloth));
-            yield return Time($"{size}: drawdown, floats and layers", 15, () => ClothOutline.Of(draft.Drawdown()));
+            yield return Time($"{size}: drawdown, floats and layers", 15, () => ClothOutline.Of(draft, out _));
             yield return Time($"{size}: draft to cloth on the canvas", 15, () => ClothSheet.Show(canvas, LargeLook(draft.Drawdown()), UnitStyle.Metric));
         }
 
@@ -63,7 +63,9 @@ internal static class Measurement
         {
             var treadled = new Draft { Shafts = shafts, Threading = Straight(ends, shafts), TieUp = ByChance(shafts, shafts), Treadling = Straight(picks, shafts) };
             yield return ($"{ends} × {picks} on {shafts} shafts, treadled", treadled);
-            yield return ($"{ends} × {picks} on {shafts} shafts, another lift on each pick", new Draft { Shafts = shafts, Threading = Straight(ends, shafts), LiftPlan = ByChance(picks, shafts) });
+            var lifted = new Draft { Shafts = shafts, Threading = Straight(ends, shafts), LiftPlan = ByChance(picks, shafts) };
+            yield return ($"{ends} × {picks} on {shafts} shafts, another lift on each pick", lifted);
+            yield return ($"{ends} × {picks} on {shafts} shafts, nothing repeats", lifted with { Threading = [.. Chances(ends).Select(c => ShaftSet.Of((int)(c % (ulong)shafts) + 1))] });
         }
     }
 
@@ -76,17 +78,16 @@ internal static class Measurement
 
     private static ImmutableArray<ShaftSet> Straight(int threads, int shafts) => [.. Enumerable.Range(0, threads).Select(t => ShaftSet.Of(t % shafts + 1))];
 
-    // A fixed run of lifts (a linear congruence), so that every run times the same work.
-    private static ImmutableArray<ShaftSet> ByChance(int count, int shafts)
+    private static ImmutableArray<ShaftSet> ByChance(int count, int shafts) => [.. Chances(count).Select(c => new ShaftSet(c) & ShaftSet.FirstOf(shafts))];
+
+    // A fixed run of numbers (a linear congruence), so that every run times the same work.
+    private static IEnumerable<ulong> Chances(int count)
     {
         ulong state = 20261;
-        var lifts = ImmutableArray.CreateBuilder<ShaftSet>(count);
         for (int i = 0; i < count; i++)
         {
             state = unchecked((state * 6364136223846793005UL) + 1442695040888963407UL);
-            lifts.Add(new ShaftSet(state >> 20) & ShaftSet.FirstOf(shafts));
+            yield return state >> 20;
         }
-
-        return lifts.MoveToImmutable();
     }
 }

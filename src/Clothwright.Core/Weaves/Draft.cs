@@ -69,21 +69,23 @@ public sealed partial record Draft
     {
         if (Ends == 0 || Picks == 0) throw new InvalidOperationException($"A draft of {Ends} ends and {Picks} picks weaves nothing.");
         int perPick = Weaves.Drawdown.WordsFor(Ends);
-        ulong[] shafts = PackedShafts(perPick);
-        var words = new ulong[perPick * Picks];
+        var lifts = new ulong[Picks];
         var firstPick = new Dictionary<ulong, int>();
-        for (int pick = 0; pick < Picks; pick++)
+        for (int pick = 0; pick < lifts.Length; pick++)
         {
-            ulong lift = Lift(pick).Bits;
-            Span<ulong> row = words.AsSpan(pick * perPick, perPick);
-            if (firstPick.TryGetValue(lift, out int same))
-            {
-                words.AsSpan(same * perPick, perPick).CopyTo(row);
-                continue;
-            }
+            lifts[pick] = Lift(pick).Bits;
+            firstPick.TryAdd(lifts[pick], pick);
+        }
 
-            firstPick.Add(lift, pick);
-            Open(row, shafts, lift);
+        ulong inUse = ShaftsInUse.Bits;
+        var sheds = new ShedRows(PackedShafts(perPick), perPick, new ShaftSet(inUse).Max, firstPick.Count);
+        ulong[] words = GC.AllocateUninitializedArray<ulong>(perPick * Picks);
+        for (int pick = 0; pick < lifts.Length; pick++)
+        {
+            Span<ulong> row = words.AsSpan(pick * perPick, perPick);
+            int same = firstPick[lifts[pick]];
+            if (same < pick) words.AsSpan(same * perPick, perPick).CopyTo(row);
+            else Open(row, sheds, lifts[pick] & inUse);
         }
 
         return new Drawdown(Ends, Picks, words);
@@ -104,29 +106,11 @@ public sealed partial record Draft
         return shafts;
     }
 
-    private void Open(Span<ulong> row, ulong[] shafts, ulong lift)
+    private void Open(Span<ulong> row, ShedRows sheds, ulong lift)
     {
-        for (ulong rest = lift; rest != 0; rest &= rest - 1)
-        {
-            Join(row, shafts.AsSpan(BitOperations.TrailingZeroCount(rest) * row.Length, row.Length));
-        }
-
+        sheds.Open(row, lift);
         if (RisingShed) return;
         for (int i = 0; i < row.Length; i++) row[i] = ~row[i];
         row[^1] &= Weaves.Drawdown.LastMask(Ends);
-    }
-
-    private static void Join(Span<ulong> row, ReadOnlySpan<ulong> shaft)
-    {
-        int i = 0;
-        if (Vector.IsHardwareAccelerated)
-        {
-            for (; i + Vector<ulong>.Count <= row.Length; i += Vector<ulong>.Count)
-            {
-                (new Vector<ulong>(row[i..]) | new Vector<ulong>(shaft[i..])).CopyTo(row[i..]);
-            }
-        }
-
-        for (; i < row.Length; i++) row[i] |= shaft[i];
     }
 }

@@ -118,20 +118,16 @@ public sealed partial class Drawdown
         return new Drawdown(Ends, picks.Length, words);
     }
 
-    // The first ends only; all of them are the drawdown itself.
-    internal Drawdown Narrowed(int ends)
+    // The picks named, in that order; an empty row for -1.
+    internal Drawdown Arranged(ReadOnlySpan<int> picks)
     {
-        if (ends == Ends) return this;
-        int perPick = WordsFor(ends);
-        var words = new ulong[perPick * Picks];
-        ulong mask = LastMask(ends);
-        for (int pick = 0; pick < Picks; pick++)
+        var words = new ulong[picks.Length * WordsPerPick];
+        for (int i = 0; i < picks.Length; i++)
         {
-            Row(pick)[..perPick].CopyTo(words.AsSpan(pick * perPick));
-            words[pick * perPick + perPick - 1] &= mask;
+            if (picks[i] >= 0) Row(picks[i]).CopyTo(words.AsSpan(i * WordsPerPick));
         }
 
-        return new Drawdown(ends, Picks, words);
+        return new Drawdown(Ends, picks.Length, words);
     }
 
     // The ends named, each as a packed row over the picks.

@@ -61,6 +61,19 @@ public sealed class LineClasses
         return new LineClasses(ImmutableArray.Create(classOf), first.ToImmutable(), [.. times]);
     }
 
+    // Lines that are known to be of a kind, kinds numbered by first appearance.
+    internal static LineClasses OfKinds(int[] kindOf, int kinds)
+    {
+        var first = new int[kinds];
+        var times = new int[kinds];
+        for (int line = 0; line < kindOf.Length; line++)
+        {
+            if (times[kindOf[line]]++ == 0) first[kindOf[line]] = line;
+        }
+
+        return new LineClasses(ImmutableArray.Create(kindOf), ImmutableArray.Create(first), ImmutableArray.Create(times));
+    }
+
     /// <summary>Sorts ends.</summary>
     /// <param name="cloth">The drawdown.</param>
     /// <remarks>Ends that agree on one pick of each class agree on all, so only those picks are turned into columns.</remarks>

@@ -58,9 +58,9 @@ internal sealed partial class DraftInk
                 int end = _at.Ends.Slots[e].Thread;
                 bool up = lift.Overlaps(_draft.Threading[end]) == _draft.RisingShed;
                 List<Box> cells = up ? warp : weft;
-                if (threads)
+                if (threads || _style.Areas is not null)
                 {
-                    (bool, SrgbColour) key = (up, up ? _colours.End(end) : _colours.Pick(pick));
+                    (bool, SrgbColour) key = (up, AreaColour(up, pick, end) ?? (up ? _colours.End(end) : _colours.Pick(pick)));
                     if (!byColour.TryGetValue(key, out cells!)) byColour[key] = cells = [];
                 }
 
@@ -68,7 +68,7 @@ internal sealed partial class DraftInk
             }
         }
 
-        if (threads)
+        if (byColour.Count > 0)
         {
             foreach (((bool up, SrgbColour colour), List<Box> cells) in byColour.OrderBy(c => c.Key.Warp).ThenBy(c => c.Key.Colour.ToString(), StringComparer.Ordinal))
             {
@@ -81,6 +81,14 @@ internal sealed partial class DraftInk
             if (warp.Count > 0) _marks.Add(new BoxesMark("warp", [.. warp], Palette.Woad, Palette.LinenLine, 0.3f));
         }
     }
+
+    // Of clasped yarns the area where the clasped thread lies on top, the ground elsewhere.
+    private SrgbColour? AreaColour(bool up, int pick, int end) => _style.Areas switch
+    {
+        null => null,
+        { AlongPicks: var picks } when picks == up => Palette.Linen,
+        { } areas => areas.IsFirst(pick, end) ? Palette.Woad : Palette.Weld,
+    };
 
     private void DrawThreading()
     {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Clothwright.Core.Weaves;
+using Clothwright.Drawing.Drafts.Marks;
 using Clothwright.Drawing.Figures;
 
 namespace Clothwright.Drawing.Drafts;
@@ -15,7 +16,10 @@ internal static class DraftSheet
     public static Figure Whole(Draft draft, DraftColours colours, DraftStyle style)
     {
         (DraftAxis ends, DraftAxis picks, DraftColours shown) = DraftAxes.Of(draft, colours, style);
-        return Part(draft, shown, style, ends, picks);
+        Figure figure = Part(draft, shown, style, ends, picks);
+        return style.Marks is { } marks
+            ? ClothMarksInk.On(figure, new DraftLayout(draft, shown, style, ends, picks), marks, draft.Ends, draft.Picks)
+            : figure;
     }
 
     /// <summary>The draft cut into sheets that fit a page, first ends and first picks first.</summary>

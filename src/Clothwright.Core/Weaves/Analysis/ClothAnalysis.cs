@@ -11,6 +11,8 @@ namespace Clothwright.Core.Weaves.Analysis;
 /// <remarks>What takes long on a large cloth (symmetry, edge advice) is found when it is first asked for.</remarks>
 public sealed class ClothAnalysis
 {
+    private const int FewestEndsOfFolds = 16;
+
     private readonly ClothLines _lines;
     private readonly ThreadOrder _shuttles;
     private readonly Lazy<ClothFloats> _floatsAsCut;
@@ -19,12 +21,13 @@ public sealed class ClothAnalysis
     private readonly Lazy<FoldAdvice> _foldAdvice;
     private readonly Lazy<ImmutableArray<InputProblem>> _problems;
 
-    private ClothAnalysis(Drawdown cloth, Draft? draft, ThreadOrder shuttles)
+    private ClothAnalysis(Drawdown cloth, Draft? draft, ThreadOrder shuttles, int layersMeant)
     {
-        _lines = new ClothLines(cloth);
+        _lines = draft is null ? new ClothLines(cloth) : ClothLines.Of(draft, cloth);
         _shuttles = shuttles;
         Drawdown = cloth;
         Draft = draft;
+        LayersMeant = layersMeant;
         Outline = ClothOutline.Of(_lines);
         Joins = LayerJoins.Of(cloth, Layers, ClothSide.Left, shuttles);
         SelvedgeFromLeft = SelvedgeReport.Of(cloth, ClothSide.Left, shuttles);
@@ -36,7 +39,7 @@ public sealed class ClothAnalysis
         _floatsAsCut = new(() => ClothFloats.Of(_lines, ClothReading.Cut));
         _symmetries = new(() => ClothSymmetry.Of(Drawdown));
         _selvedgeAdvice = new(() => SelvedgeAdvice.For(Drawdown, _shuttles, Draft is null ? Repeat.RunningEnds : ClothRepeat.Of(Draft).RunningEnds));
-        _foldAdvice = new(() => FoldAdvice.For(Drawdown, _shuttles));
+        _foldAdvice = new(() => FoldAdvice.For(WideEnough(Drawdown), _shuttles));
         _problems = new(() => ClothFaults.Of(this));
     }
 
@@ -45,6 +48,12 @@ public sealed class ClothAnalysis
 
     /// <summary>The draft it came from; null if only the drawdown is known.</summary>
     public Draft? Draft { get; }
+
+    /// <summary>Cloths that are meant to lie one above the other; 1 for a single cloth.</summary>
+    public int LayersMeant { get; }
+
+    /// <summary>Whether it weaves as so many layers as are meant, more than one.</summary>
+    public bool HasLayersMeant => LayersMeant > 1 && Layers.Layers.Length == LayersMeant;
 
     /// <summary>Floats, layers and changes of face together.</summary>
     public ClothOutline Outline { get; }
@@ -112,23 +121,31 @@ public sealed class ClothAnalysis
     /// <summary>What is wrong with the cloth: threads that nothing holds, layers that come apart, picks that pull out.</summary>
     public ImmutableArray<InputProblem> Problems => _problems.Value;
 
-    /// <summary>What the weaver should know, though nothing is wrong: edges, folds, take-up.</summary>
+    /// <summary>What the weaver should know, though nothing is wrong: layers that are meant, edges, folds, take-up.</summary>
     public ImmutableArray<string> Notes =>
         [.. new[]
         {
+            HasLayersMeant ? $"As meant, it weaves as {LayersMeant} layers that lie on each other: {ClothFaults.Form(this)}." : "",
             Layers.Layers.Length < 2 && !SelvedgeFromLeft.IsClean ? SelvedgeAdvice.Text : "",
             FoldAdvice.Text,
             TakeUp.Text,
         }.Where(t => t.Length > 0)];
 
+    // An end more or less must leave layers that are cloth: of a narrow repeat several stand side by side.
+    private static Drawdown WideEnough(Drawdown cloth) => cloth.Ends >= FewestEndsOfFolds
+        ? cloth
+        : cloth.Repeated(cloth.Ends * ((FewestEndsOfFolds + cloth.Ends - 1) / cloth.Ends), cloth.Picks);
+
     /// <summary>Looks at the cloth of a draft; each weft yarn has a shuttle of its own.</summary>
     /// <param name="draft">A draft that can be woven.</param>
+    /// <param name="layersMeant">Cloths that are meant to lie one above the other: then as many are no fault.</param>
     /// <exception cref="InputProblemException">The draft cannot be woven.</exception>
-    public static ClothAnalysis Of(Draft draft)
+    public static ClothAnalysis Of(Draft draft, int layersMeant = 1)
     {
         ArgumentNullException.ThrowIfNull(draft);
+        ArgumentOutOfRangeException.ThrowIfLessThan(layersMeant, 1);
         Draft woven = DraftCheck.Checked(draft).Value;
-        return new ClothAnalysis(woven.Drawdown(), woven, woven.WeftOrder);
+        return new ClothAnalysis(woven.Drawdown(), woven, woven.WeftOrder, layersMeant);
     }
 
     /// <summary>Looks at a drawdown.</summary>
@@ -137,6 +154,6 @@ public sealed class ClothAnalysis
     public static ClothAnalysis Of(Drawdown cloth, ThreadOrder? shuttles = null)
     {
         ArgumentNullException.ThrowIfNull(cloth);
-        return new ClothAnalysis(cloth, draft: null, shuttles ?? ThreadOrder.OneYarn);
+        return new ClothAnalysis(cloth, draft: null, shuttles ?? ThreadOrder.OneYarn, layersMeant: 1);
     }
 }

@@ -41,23 +41,35 @@ internal static class ClothFaults
             $"Let these {threadsName} pass both over and under {crossed} of the same cloth."));
     }
 
+    /// <summary>What the layers are to each other.</summary>
+    public static string Form(ClothAnalysis cloth) => cloth.Joins.Form switch
+    {
+        LayerForm.SeparateCloths => "nothing joins them",
+        LayerForm.DoubleWidth => "joined at one side by the shuttle, as a cloth of double width",
+        LayerForm.Tube => "joined at both sides by the shuttle, as a tube",
+        LayerForm.ManyFold => $"joined at alternate sides by the shuttle, as a cloth of {cloth.Layers.Layers.Length} widths",
+        LayerForm.Spiral => "joined in a spiral by the shuttle",
+        _ => "joined here and there by the shuttle",
+    };
+
     private static void Layers(ClothAnalysis cloth, ImmutableArray<InputProblem>.Builder problems)
     {
-        ImmutableArray<ClothLayer> layers = cloth.Layers.Layers;
-        if (layers.Length < 2) return;
-        string form = cloth.Joins.Form switch
+        int layers = cloth.Layers.Layers.Length;
+        int meant = cloth.LayersMeant;
+        if (layers == meant || (layers < 2 && meant == 1)) return;
+        if (layers < 2)
         {
-            LayerForm.SeparateCloths => "nothing joins them",
-            LayerForm.DoubleWidth => "joined at one side by the shuttle, as a cloth of double width",
-            LayerForm.Tube => "joined at both sides by the shuttle, as a tube",
-            LayerForm.ManyFold => $"joined at alternate sides by the shuttle, as a cloth of {layers.Length} widths",
-            LayerForm.Spiral => "joined in a spiral by the shuttle",
-            _ => "joined here and there by the shuttle",
-        };
+            problems.Add(new InputProblem(
+                $"{meant} layers are meant, and the cloth weaves as one.",
+                "drawdown",
+                "Lift every end of the upper layers on the picks of the lower ones; if one cloth is meant, say so."));
+            return;
+        }
+
         problems.Add(new InputProblem(
-            $"The cloth weaves as {layers.Length} layers that lie on each other: {form}.",
+            $"The cloth weaves as {layers} layers that lie on each other: {Form(cloth)}{(meant > 1 ? $"; {meant} are meant" : "")}.",
             "drawdown",
-            "If layers are meant, all is well; if not, lift an end of the lower layer on a pick of the upper one here and there to stitch them."));
+            $"If {layers} layers are meant, say so; if not, lift an end of the lower layer on a pick of the upper one here and there to stitch them."));
     }
 
     private static string Named(ImmutableArray<int> threads, string thread)

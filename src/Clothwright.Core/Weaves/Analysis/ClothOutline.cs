@@ -17,6 +17,16 @@ public sealed record ClothOutline(ClothFloats Floats, ClothLayers Layers, WeaveC
         return Of(new ClothLines(cloth));
     }
 
+    /// <summary>Weaves a draft and looks at its cloth; ends and picks that weave alike are known from the draft.</summary>
+    /// <param name="draft">A draft with ends and picks.</param>
+    /// <param name="cloth">The cloth it weaves.</param>
+    public static ClothOutline Of(Draft draft, out Drawdown cloth)
+    {
+        ArgumentNullException.ThrowIfNull(draft);
+        cloth = draft.Drawdown();
+        return Of(ClothLines.Of(draft, cloth));
+    }
+
     internal static ClothOutline Of(ClothLines lines) =>
         new(ClothFloats.Of(lines, ClothReading.Repeat), ClothLayers.Of(lines), WeaveCounts.Of(lines));
 }

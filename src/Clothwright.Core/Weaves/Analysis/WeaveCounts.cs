@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Numerics;
+using Clothwright.Core.Weaves.Analysis.Threads;
 
 namespace Clothwright.Core.Weaves.Analysis;
 
@@ -52,7 +53,9 @@ public sealed record WeaveCounts(ImmutableArray<int> TransitionsPerEnd, Immutabl
         return Of(new ClothLines(cloth));
     }
 
-    internal static WeaveCounts Of(ClothLines lines) => new(PerLine(lines.EndRows, lines.Ends), PerLine(lines.PickRows, lines.Picks));
+    internal static WeaveCounts Of(ClothLines lines) => new(
+        PerLine(lines.EndRows, lines.Ends, RepeatLength.Whole(lines.Picks.ClassOf.AsSpan())),
+        PerLine(lines.PickRows, lines.Picks, RepeatLength.Whole(lines.Ends.ClassOf.AsSpan())));
 
     /// <inheritdoc />
     public bool Equals(WeaveCounts? other) => other is not null
@@ -62,15 +65,17 @@ public sealed record WeaveCounts(ImmutableArray<int> TransitionsPerEnd, Immutabl
     /// <inheritdoc />
     public override int GetHashCode() => HashCode.Combine(Ends, Picks, WarpTransitions, WeftTransitions);
 
-    private static ImmutableArray<int> PerLine(Drawdown rows, LineClasses classes)
+    // Of each line one repeat is looked at, which fits in a whole number of times.
+    private static ImmutableArray<int> PerLine(Drawdown rows, LineClasses classes, int repeat)
     {
         var counts = new int[rows.Picks];
-        int last = rows.Ends - 1;
-        ulong mask = Drawdown.LastMask(rows.Ends);
+        int last = repeat - 1;
+        int words = Drawdown.WordsFor(repeat);
+        ulong mask = Drawdown.LastMask(repeat);
         for (int line = 0; line < counts.Length; line++)
         {
             // A line shifted by one thread differs from itself where the face changes; the first thread follows the last.
-            ReadOnlySpan<ulong> row = rows.Row(line);
+            ReadOnlySpan<ulong> row = rows.Row(line)[..words];
             ulong carry = (row[last >> 6] >> (last & 63)) & 1;
             int changes = 0;
             for (int i = 0; i < row.Length; i++)
@@ -82,10 +87,12 @@ public sealed record WeaveCounts(ImmutableArray<int> TransitionsPerEnd, Immutabl
                 carry = word >> 63;
             }
 
-            counts[line] = changes;
+            counts[line] = changes * (rows.Ends / repeat);
         }
 
-        return [.. classes.ClassOf.Select(c => counts[c])];
+        var ofLine = new int[classes.ClassOf.Length];
+        for (int line = 0; line < ofLine.Length; line++) ofLine[line] = counts[classes.ClassOf[line]];
+        return ImmutableArray.Create(ofLine);
     }
 
     private static long Sum(ImmutableArray<int> counts)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Clothwright.Core.Weaves.Analysis.Layers;
 
 namespace Clothwright.Core.Weaves.Fitting;
 
@@ -47,6 +48,18 @@ public sealed record DraftReduction(
             [.. likePick.Select((like, pick) => (pick, like)).Where(m => m.pick != m.like)],
             Differences(cloth, result),
             endChoice.Proved && pickChoice.Proved);
+    }
+
+    /// <summary>Finds the smallest change after which a cloth that hangs together still does, as far as either aim gives one; else the change of fewest ends.</summary>
+    /// <param name="cloth">The cloth.</param>
+    /// <param name="shafts">Different ends allowed, 1 or more.</param>
+    /// <param name="lifts">Different picks allowed, 1 or more; <see cref="int.MaxValue"/> for any number.</param>
+    public static DraftReduction Sound(Drawdown cloth, int shafts, int lifts = int.MaxValue)
+    {
+        DraftReduction change = To(cloth, shafts, lifts);
+        if (ClothLayers.Of(change.Cloth).HangsTogether || !ClothLayers.Of(cloth).HangsTogether) return change;
+        DraftReduction other = To(cloth, shafts, lifts, ReductionAim.FewestCrossings);
+        return ClothLayers.Of(other.Cloth).HangsTogether ? other : change;
     }
 
     /// <summary>The change in words, with ends and picks numbered from 1.</summary>

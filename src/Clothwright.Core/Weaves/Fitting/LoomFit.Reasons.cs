@@ -86,7 +86,7 @@ public static partial class LoomFit
         bool treadles = limits.Shed != ShedAction.Levers && fit.Treadles.Value.Count > limits.Treadles;
         if (!shafts && !treadles) return null;
         int lifts = limits.Shed == ShedAction.Levers ? int.MaxValue : limits.Treadles;
-        DraftReduction change = DraftReduction.To(lines.Cloth, shafts ? limits.Shafts : int.MaxValue, lifts);
+        DraftReduction change = DraftReduction.Sound(lines.Cloth, shafts ? limits.Shafts : int.MaxValue, lifts);
         said.Add(change.InWords);
         var layers = ClothLayers.Of(change.Cloth);
         if (!layers.HangsTogether && ClothLayers.Of(lines.Cloth).HangsTogether)

@@ -5,7 +5,7 @@ namespace Clothwright.Core.Weaves.Fitting;
 /// <content>Treadles that share out the shafts.</content>
 public sealed partial record TieUpProblem
 {
-    // Ways of sharing n shafts among two treadles number 2^(n−1) − 1: above this many shafts only halves and single shafts are tried.
+    // Ways of sharing n shafts among two treadles number 2^(n−1) − 1: above this many shafts only those that promise few treadles are tried.
     private const int MostShaftsSharedFreely = 10;
 
     /// <summary>Countermarche: every shaft is tied up or down in exactly one of the treadles pressed.</summary>
@@ -16,7 +16,7 @@ public sealed partial record TieUpProblem
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(feet, 1);
         ulong all = ShaftSet.FirstOf(shafts).Bits;
-        List<ulong[]> shares = Shares(all, shafts, feet, out bool complete);
+        List<ulong[]> shares = Shares(lifts, all, shafts, feet, out bool complete);
         var index = new Dictionary<TreadleTie, int>();
         var ties = ImmutableArray.CreateBuilder<TreadleTie>();
         var ways = ImmutableArray.CreateBuilder<ImmutableArray<ImmutableArray<int>>>(lifts.Count);
@@ -45,7 +45,7 @@ public sealed partial record TieUpProblem
         }
     }
 
-    private static List<ulong[]> Shares(ulong all, int shafts, int feet, out bool complete)
+    private static List<ulong[]> Shares(IReadOnlyList<ShaftSet> lifts, ulong all, int shafts, int feet, out bool complete)
     {
         var shares = new List<ulong[]> { new[] { all } };
         complete = true;
@@ -53,9 +53,7 @@ public sealed partial record TieUpProblem
         if (shafts > MostShaftsSharedFreely)
         {
             complete = false;
-            for (int cut = 1; cut < shafts; cut++) shares.Add([ShaftSet.FirstOf(cut).Bits, all & ~ShaftSet.FirstOf(cut).Bits]);
-            ulong odd = 0x5555555555555555UL & all;
-            shares.Add([odd, all & ~odd]);
+            shares.AddRange(CountermarcheShares.Promising(lifts, shafts).Select(part => new[] { part, all & ~part }));
             return shares;
         }
 

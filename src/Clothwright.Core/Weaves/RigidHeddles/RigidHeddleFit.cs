@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Clothwright.Core.Quantities;
+using Clothwright.Core.Weaves.Fitting;
 
 namespace Clothwright.Core.Weaves.RigidHeddles;
 
@@ -37,7 +38,8 @@ public static class RigidHeddleFit
             .ThenBy(s => new HeddleGroups(heddles, kinds.OfEnd, s).GreatestShare)
             .ThenByDescending(s => s)
             .First();
-        return Laid(kinds, slots, heddles, sticks);
+        RigidHeddlePlan plan = Laid(kinds, slots, heddles, sticks);
+        return plan.CanBeWoven || kinds.Count <= heddles + 1 ? plan : plan with { SmallestChange = DraftReduction.Sound(draft.Drawdown(), heddles + 1) };
     }
 
     private static RigidHeddlePlan Laid(EndKinds kinds, ulong slots, int heddles, int sticks)

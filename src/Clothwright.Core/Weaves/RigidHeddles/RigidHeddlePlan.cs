@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Clothwright.Core.Quantities;
+using Clothwright.Core.Weaves.Fitting;
 
 namespace Clothwright.Core.Weaves.RigidHeddles;
 
@@ -14,6 +15,9 @@ public sealed record RigidHeddlePlan(
 {
     /// <summary>Whether every pick can be made.</summary>
     public bool CanBeWoven => Cannot is null;
+
+    /// <summary>The smallest change of the draft that the heddles alone could weave; null where the draft can be woven, or no such change mends it.</summary>
+    public DraftReduction? SmallestChange { get; init; }
 
     /// <summary>0-based picks whose shed cannot be made.</summary>
     public ImmutableArray<int> UnmadePicks => [.. Enumerable.Range(0, Picks.Length).Where(p => !Picks[p].CanBeMade)];

@@ -45,6 +45,12 @@ public sealed partial record Weave
     /// <summary>The side from which the first pick has to be thrown; null where it does not matter.</summary>
     public ClothSide? FirstPickFrom { get; init; }
 
+    /// <summary>The plan of colour areas of clasped yarns, at the size of the draft; null for other weaves, or where no size was asked for.</summary>
+    public ColourAreas? Areas { get; init; }
+
+    /// <summary>Size at which the figure can be seen, where a repeat does not show it; null where it does.</summary>
+    public WeaveSize? Pictured { get; init; }
+
     /// <summary>What to look out for: incidental ends, missing tabby, long floats, balance.</summary>
     public ImmutableArray<string> Notes { get; init; } = [];
 

@@ -67,6 +67,51 @@ public class ClothAnalysisTests
         Assert.Contains(cloth.Problems, p => p.What.Contains(form, StringComparison.Ordinal));
     }
 
+    [Theory]
+    [InlineData(1, true)]
+    [InlineData(2, false)]
+    [InlineData(3, true)]
+    public void Layers_are_a_fault_only_where_they_are_not_meant(int meant, bool fault)
+    {
+        // Double weave: two layers joined at both sides.
+        ClothAnalysis cloth = ClothAnalysis.Of(DraftNotation.Parse("1234 | 1:1 2:123 3:3 4:134 | 1234").Value, meant);
+
+        Assert.Equal(fault, !cloth.Problems.IsEmpty);
+        Assert.Equal(!fault, cloth.Notes.Any(n => n.StartsWith("As meant", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void One_cloth_where_two_are_meant_is_a_fault() =>
+        Assert.Contains("2 layers are meant", Assert.Single(ClothAnalysis.Of(DraftNotation.Parse("1234 | 1:12 2:23 3:34 4:14 | 1234").Value, 2).Problems).What, StringComparison.Ordinal);
+
+    [Fact]
+    public void The_folds_of_a_narrow_repeat_are_advised_as_those_of_the_warp() =>
+        // A tube with an even number of ends doubles ends at a fold; leaving out the end on the starting side cures it (teaching page on tubular weave).
+        Assert.Contains("leave out the first end", ClothAnalysis.Of(DraftNotation.Parse("1234 | 1:1 2:123 3:3 4:134 | 1234").Value, 2).FoldAdvice.Text, StringComparison.Ordinal);
+
+    [Fact]
+    public void What_is_worth_marking_has_its_place()
+    {
+        ClothMarks marks = ClothMarks.Of(ClothAnalysis.Of(Clothes.Of("101010/010000/101010/000000/110110/010101")), longFloat: 3);
+
+        Assert.Equal<int>([3], marks.LoosePicks);
+        Assert.Empty(marks.LooseEnds);
+        Assert.Empty(marks.Layers);
+        Assert.Contains(marks.Floats, f => f is { Kind: FloatKind.WeftFace, Line: 3, Endless: true });
+        Assert.All(marks.Floats, f => Assert.True(f.Endless || f.Length >= 3));
+        Assert.False(marks.IsEmpty);
+        Assert.True(ClothMarks.Of(ClothAnalysis.Of(Clothes.Of("10/01"))).IsEmpty);
+    }
+
+    [Fact]
+    public void Layers_are_marked_without_the_turns_at_their_folds()
+    {
+        ClothMarks marks = ClothMarks.Of(ClothAnalysis.Of(DraftNotation.Parse("1234 | 1:1 2:123 3:134 4:3 | 1234").Value));
+
+        Assert.Equal(2, marks.Layers.Length);
+        Assert.Empty(marks.Turns);
+    }
+
     [Fact]
     public void Picks_in_one_shed_are_a_problem_at_the_edge()
     {

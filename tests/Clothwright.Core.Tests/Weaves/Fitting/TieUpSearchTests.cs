@@ -20,6 +20,49 @@ public class TieUpSearchTests
         }, iter: 40);
 
     [Fact]
+    public void A_sharing_of_twelve_shafts_that_was_planted_is_found_or_bettered() =>
+        // Every pattern of one half of the shafts meets every pattern of the other: three and three treadles press all nine lifts.
+        Gen.Select(Gen.ULong[1, 4094], Gen.ULong[0, 4095].Array[3], Gen.ULong[0, 4095].Array[3]).Sample(
+            (half, some, others) =>
+            {
+                ShaftSet[] lifts =
+                [
+                    .. (from a in some from b in others select new ShaftSet((a & half) | (b & ~half & 0xFFF))).Where(l => l.Count is > 0 and < 12).Distinct(),
+                ];
+                if (lifts.Length == 0) return;
+                TieUpAnswer answer = new BranchAndBoundSearch().Solve(TieUpProblem.Countermarche(lifts, 12, 2));
+                Assert.True(answer.Chosen.Length <= 6, $"{answer.Chosen.Length} treadles for {lifts.Length} lifts, half {half:x}");
+            },
+            iter: 25,
+            seed: "0N0XIzNsQ0O2");
+
+    [Fact]
+    public void All_lifts_of_five_shafts_can_be_tied_to_ten_treadles_in_112_ways_and_to_nine_in_none()
+    {
+        // Each lift of one shaft has to be a treadle; the rest is every choice among the other 25 sets, tried one by one.
+        int[] singles = [1, 2, 4, 8, 16];
+        int[] larger = [.. Enumerable.Range(1, 30).Except(singles)];
+        Assert.Equal(112, Choices(larger, 5).Count(EveryLift));
+        Assert.Equal(0, Choices(larger, 4).Count(EveryLift));
+
+        bool EveryLift(int[] chosen)
+        {
+            int[] treadles = [.. singles, .. chosen];
+            uint pressed = 0;
+            foreach (int a in treadles)
+            {
+                foreach (int b in treadles) pressed |= 1u << (a | b);
+            }
+
+            return (pressed & 0x7FFFFFFE) == 0x7FFFFFFE;
+        }
+
+        static IEnumerable<int[]> Choices(int[] from, int count) => count == 0
+            ? [[]]
+            : Enumerable.Range(0, from.Length).SelectMany(i => Choices(from[(i + 1)..], count - 1).Select(rest => (int[])[from[i], .. rest]));
+    }
+
+    [Fact]
     public void Fewest_countermarche_treadles_agree_with_trying_every_set_of_ties() =>
         FittingGen.Lifts(3, 5).Sample(lifts =>
         {

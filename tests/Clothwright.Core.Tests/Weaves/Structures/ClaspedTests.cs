@@ -64,4 +64,42 @@ public class ClaspedTests
         Assert.Equal("joins", ClaspedWarp.Of(Width, [], pick).Problem!.Where);
         Assert.Equal("joins[0]", ClaspedWarp.Of(Width, [Width * 2], pick).Problem!.Where);
     }
+
+    [Fact]
+    public void A_plan_of_areas_runs_from_place_to_place()
+    {
+        ColourAreas plan = ColourAreas.Along(alongPicks: true, threads: 5, crossed: 20, percent: [0, 50, 100]);
+
+        Assert.Equal<int>([0, 5, 10, 15, 20], plan.Joins);
+        Assert.Equal(0.5, plan.FirstShare);
+        Assert.True(plan.IsFirst(2, 9));
+        Assert.False(plan.IsFirst(2, 10));
+        Assert.Equal(["pick 1: the second yarn alone", "pick 2: first yarn over 5 ends from the left, second over 15", "and so on to pick 5"], plan.InWords(2));
+    }
+
+    [Fact]
+    public void Joins_of_neighbouring_ends_of_a_clasped_warp_lie_on_different_picks() =>
+        Gen.Select(Gen.Int[5, 95].Array[1, 6], Gen.Int[2, 60], Gen.Int[20, 80]).Sample(
+            (percent, ends, picks) =>
+            {
+                Weave weave = ClaspedPlan.Warp(percent, new WeaveSize(ends, picks));
+                Assert.Equal((ends, picks), (weave.Areas!.Joins.Length, weave.Areas.Crossed));
+                Assert.All(weave.Areas.Joins, join => Assert.InRange(join, 0, picks));
+                if (percent.Distinct().Count() == 1) Assert.Empty(weave.Areas.Crowded);
+            },
+            iter: 200,
+            seed: "0N0XIzNsQ0O2");
+
+    [Theory]
+    [InlineData("clasped weft line 10 90", true)]
+    [InlineData("clasped warp", false)]
+    public void Clasped_weaves_are_asked_for_by_name(string words, bool alongPicks)
+    {
+        Weave weave = WeaveCatalogue.Make(words, new WeaveSize(20, 30)).Value;
+
+        Assert.Equal(alongPicks, weave.Areas!.AlongPicks);
+        Assert.Contains(weave.Notes, n => n.Contains("two strands", StringComparison.Ordinal));
+        Assert.Null(WeaveCatalogue.Make(words).Value.Areas);
+        Assert.Equal(2, weave.RepeatEnds);
+    }
 }

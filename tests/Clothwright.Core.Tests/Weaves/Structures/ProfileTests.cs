@@ -27,6 +27,30 @@ public class ProfileTests
             Assert.All(Enumerable.Range(0, blocks.Length), i => Assert.True(profile.Shows(i, i)));
         });
 
+    [Fact]
+    public void A_small_draft_is_read_as_a_profile_and_written_as_it_is_typed() =>
+        Gen.Select(Gen.Int[0, 5].Array[1, 20], Gen.Int[0, 63].Array[1, 12]).Sample(
+            (blocks, lines) =>
+            {
+                var draft = new Draft { Shafts = 6, Threading = [.. blocks.Select(b => ShaftSet.Of(b + 1))], LiftPlan = [.. lines.Select(l => new ShaftSet((ulong)l))] };
+                Profile profile = Profile.Of(draft).Value;
+                Drawdown small = draft.Drawdown();
+                for (int line = 0; line < lines.Length; line++)
+                {
+                    for (int unit = 0; unit < blocks.Length; unit++) Assert.Equal(small[line, unit], profile.Shows(line, unit));
+                }
+
+                Profile typed = Profile.Parse(profile.BlocksText, profile.ShownText).Value;
+                Assert.Equal(profile.Ends.AsEnumerable(), typed.Ends);
+                Assert.Equal(profile.Picks.AsEnumerable(), typed.Picks);
+            },
+            iter: 200,
+            seed: "0N0XIzNsQ0O2");
+
+    [Fact]
+    public void A_unit_on_two_shafts_is_no_profile() =>
+        Assert.Equal("threading, end 2", Profile.Of(DraftNotation.Parse("1(12) | 1:1 2:2 | 12").Value).Problem!.Where);
+
     [Theory]
     [InlineData("", "", "blocks", 0)]
     [InlineData("AB1?", "", "blocks", 3)]

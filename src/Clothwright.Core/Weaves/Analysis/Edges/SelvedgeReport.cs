@@ -41,10 +41,33 @@ public sealed record SelvedgeReport(ClothSide Start, int Picks, int Turns, Immut
             int ends = Alike(cloth, pick, next, turn.Side);
             if (ends == 0) continue;
             int round = EdgeRun(cloth, pick, turn.Side) + EdgeRun(cloth, next, turn.Side);
-            missed.Add(new MissedTurn(turn, ends, ends == cloth.Ends, round));
+            missed.Add(new MissedTurn(turn, ends, ends == cloth.Ends && !HeldBetween(cloth, turn), round));
         }
 
         return new SelvedgeReport(start, cloth.Picks, turns.Length, missed.ToImmutable());
+    }
+
+    // Two picks in one shed cannot be drawn out past a pick of another shuttle between them that lies over one end and under another
+    // where they lie the other way: their loop would have to pass it on both faces.
+    private static bool HeldBetween(Drawdown cloth, ShuttleTurn turn)
+    {
+        ReadOnlySpan<ulong> row = cloth.Row(turn.Pick % cloth.Picks);
+        int next = turn.NextPick;
+        while (next <= turn.Pick) next += cloth.Picks;
+        for (int pick = turn.Pick + 1; pick < next; pick++)
+        {
+            ReadOnlySpan<ulong> other = cloth.Row(pick % cloth.Picks);
+            ulong over = 0, under = 0;
+            for (int w = 0; w < row.Length; w++)
+            {
+                over |= row[w] & ~other[w];
+                under |= other[w] & ~row[w];
+            }
+
+            if (over != 0 && under != 0) return true;
+        }
+
+        return false;
     }
 
     // Ends from the edge inward on which two picks lie alike.

@@ -35,17 +35,24 @@ public sealed record ClothFloats(ClothReading Reading, FloatTally WarpFace, Floa
         return Of(new ClothLines(cloth), reading);
     }
 
-    internal static ClothFloats Of(ClothLines lines, ClothReading reading)
+    internal static ClothFloats Of(ClothLines lines, ClothReading reading, Func<LaneFollower>? follower = null)
     {
         // Round the repeat, a line is its own repeat so many times over: the shortest is measured and counted as often as it fits in.
         Drawdown cloth = lines.Cloth;
         bool round = reading == ClothReading.Repeat;
         int picks = round ? RepeatLength.Whole(lines.Picks.ClassOf.AsSpan()) : cloth.Picks;
         int ends = round ? RepeatLength.Whole(lines.Ends.ClassOf.AsSpan()) : cloth.Ends;
-        (FloatTally warpBack, FloatTally warpFace) = FloatScan.Of(
-            lines.EndRows.Narrowed(picks), lines.Ends, reading, cloth.Picks / picks, FloatKind.WarpBack, FloatKind.WarpFace);
-        (FloatTally weftFace, FloatTally weftBack) = FloatScan.Of(
-            lines.PickRows.Narrowed(ends), lines.Picks, reading, cloth.Ends / ends, FloatKind.WeftFace, FloatKind.WeftBack);
-        return new ClothFloats(reading, warpFace, warpBack, weftFace, weftBack);
+        Drawdown endsByPicks = lines.ClassTable;
+        Drawdown picksByEnds = endsByPicks.Transposed();
+        (RunTally warpBack, RunTally warpFace) = FloatScan.Of(
+            FloatLanes.Of(lines.Ends, endsByPicks, picksByEnds), [.. lines.Picks.ClassOf.AsSpan(0, picks)], reading, lines.EndRows, lines.Ends, follower?.Invoke());
+        (RunTally weftFace, RunTally weftBack) = FloatScan.Of(
+            FloatLanes.Of(lines.Picks, picksByEnds, endsByPicks), [.. lines.Ends.ClassOf.AsSpan(0, ends)], reading, lines.PickRows, lines.Picks, follower?.Invoke());
+        return new ClothFloats(
+            reading,
+            warpFace.Finish(FloatKind.WarpFace, cloth.Picks / picks),
+            warpBack.Finish(FloatKind.WarpBack, cloth.Picks / picks),
+            weftFace.Finish(FloatKind.WeftFace, cloth.Ends / ends),
+            weftBack.Finish(FloatKind.WeftBack, cloth.Ends / ends));
     }
 }

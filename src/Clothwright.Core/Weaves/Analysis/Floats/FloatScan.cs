@@ -1,215 +1,165 @@
-using System.Collections.Immutable;
 using System.Numerics;
 
 namespace Clothwright.Core.Weaves.Analysis.Floats;
 
-/// <summary>Measures all runs of one value along packed lines.</summary>
+/// <summary>Measures all runs of one value along the lines of a cloth, many lines side by side.</summary>
 /// <remarks>
-/// A run starts at each change of value. Short runs are counted 64 starts at a time: a start whose line changes again L threads on is a
-/// run of L. The few that are longer than <see cref="Short"/> are measured one by one.
+/// All lines are followed from thread to thread. Age k holds the lines whose value last changed k threads ago; where a line changes
+/// again, its run of k ends. Runs longer than the follower counts are few: their starts are noted one by one.
 /// </remarks>
 internal sealed class FloatScan
 {
-    private const int Short = 8;
-
-    private readonly int _threads;
     private readonly ClothReading _reading;
-    private readonly ulong[] _changes;
-    private readonly ulong[] _open;
-    private readonly ulong[] _ended;
-    private readonly ValueTally _clear;
-    private readonly ValueTally _set;
+    private readonly LaneFollower _follower;
+    private readonly int[] _starts;
 
-    private FloatScan(int threads, ClothReading reading)
+    private FloatScan(FloatLanes lanes, int[] classAt, ClothReading reading, LaneFollower follower)
     {
-        _threads = threads;
+        Lanes = lanes;
+        ClassAt = classAt;
         _reading = reading;
-        _changes = new ulong[Drawdown.WordsFor(threads) + 1];
-        _open = new ulong[_changes.Length];
-        _ended = new ulong[_changes.Length];
-        _clear = new ValueTally(threads);
-        _set = new ValueTally(threads);
+        _follower = follower;
+        _starts = new int[follower.Words * 64];
+        Ages = new ulong[follower.Longest * follower.Words];
+        Older = new ulong[follower.Words];
+        Before = new ulong[follower.Words];
+        Seen = new ulong[follower.Words];
+        Clear = new RunTally(classAt.Length);
+        Set = new RunTally(classAt.Length);
     }
+
+    /// <summary>The lines.</summary>
+    public FloatLanes Lanes { get; }
+
+    /// <summary>Class of each thread crossed.</summary>
+    public int[] ClassAt { get; }
+
+    /// <summary>Runs of 0.</summary>
+    public RunTally Clear { get; }
+
+    /// <summary>Runs of 1.</summary>
+    public RunTally Set { get; }
+
+    /// <summary>Lanes that last changed k + 1 threads ago: k by word.</summary>
+    public ulong[] Ages { get; }
+
+    /// <summary>Lanes whose last change lies further back than the follower counts, by word.</summary>
+    public ulong[] Older { get; }
+
+    /// <summary>Lanes of 1 on the last thread, by word.</summary>
+    public ulong[] Before { get; }
+
+    /// <summary>Lanes that changed at all, by word.</summary>
+    public ulong[] Seen { get; }
 
     /// <summary>Tallies the runs of 0 and of 1.</summary>
-    /// <param name="rows">One row for each class of lines.</param>
-    /// <param name="classes">The classes.</param>
+    /// <param name="lanes">The lines.</param>
+    /// <param name="classAt">Class of each thread crossed: a row of the lanes' table.</param>
     /// <param name="reading">Whether a line runs round or stops at its edges.</param>
-    /// <param name="fits">How often a row fits into its line.</param>
-    /// <param name="clearKind">What a run of 0 is.</param>
-    /// <param name="setKind">What a run of 1 is.</param>
-    public static (FloatTally Clear, FloatTally Set) Of(
-        Drawdown rows, LineClasses classes, ClothReading reading, int fits, FloatKind clearKind, FloatKind setKind)
+    /// <param name="rows">One row for each class of lines, where the first short run is looked for.</param>
+    /// <param name="lines">The classes of lines.</param>
+    /// <param name="follower">How the lines are followed; as suits the machine if left out.</param>
+    public static (RunTally Clear, RunTally Set) Of(
+        FloatLanes lanes, int[] classAt, ClothReading reading, Drawdown rows, LineClasses lines, LaneFollower? follower = null)
     {
-        var scan = new FloatScan(rows.Ends, reading);
-        for (int row = 0; row < rows.Picks; row++) scan.Line(rows.Row(row), classes.First[row], classes.Times[row]);
-        return (scan._clear.Finish(clearKind, fits), scan._set.Finish(setKind, fits));
+        var scan = new FloatScan(lanes, classAt, reading, follower ?? LaneFollower.ForThisMachine());
+        for (int word = 0; word < lanes.Times.Length; word += scan._follower.Words) scan.Follow(word);
+        scan.PlaceShort(scan.Clear, value: false, rows, lines);
+        scan.PlaceShort(scan.Set, value: true, rows, lines);
+        return (scan.Clear, scan.Set);
     }
 
-    private void Line(ReadOnlySpan<ulong> row, int line, int times)
+    /// <summary>Counts runs that ended in a word.</summary>
+    public void Count(int length, int word, long all, long set)
     {
-        if (!MarkChanges(row))
+        Set.Add(length, set * Lanes.Times[word]);
+        Clear.Add(length, (all - set) * Lanes.Times[word]);
+    }
+
+    /// <summary>Notes where runs that have become long began.</summary>
+    public void NoteStarts(ulong grown, int start, int slot)
+    {
+        for (; grown != 0; grown &= grown - 1) _starts[slot * 64 + BitOperations.TrailingZeroCount(grown)] = start;
+    }
+
+    /// <summary>Counts and places long runs that end at a thread.</summary>
+    public void EndLong(ulong ended, ulong value, int at, int word, int slot)
+    {
+        for (; ended != 0; ended &= ended - 1)
         {
-            ((row[0] & 1) != 0 ? _set : _clear).AddEndless(line, times);
-            return;
+            int bit = BitOperations.TrailingZeroCount(ended);
+            int start = _starts[slot * 64 + bit];
+            RunTally tally = ((value >> bit) & 1) != 0 ? Set : Clear;
+            tally.Add(at - start, Lanes.Times[word]);
+            tally.Place(at - start, Lanes.LineAt[word * 64 + bit], start);
+        }
+    }
+
+    private ulong Value(int thread, int word) => Lanes.Table.Row(ClassAt[thread])[word];
+
+    // Follows a few words from the first thread to the last, and each round again until every run has ended.
+    private void Follow(int word)
+    {
+        int words = Math.Min(_follower.Words, Lanes.Times.Length - word);
+        Array.Clear(Before);
+        for (int slot = 0; slot < words; slot++)
+        {
+            ulong before = _reading == ClothReading.Cut ? ~Value(0, word + slot) : Value(ClassAt.Length - 1, word + slot);
+            Before[slot] = before & Lanes.Filled(word + slot);
         }
 
-        Span<ulong> open = _open.AsSpan(0, row.Length);
-        ReadOnlySpan<ulong> changes = _changes.AsSpan(0, row.Length);
-        ReadOnlySpan<ulong> next = _changes.AsSpan(1, row.Length);
-        changes.CopyTo(open);
-        open[^1] &= Drawdown.LastMask(_threads);
-        ulong left = ulong.MaxValue;
-        for (int length = 1; length <= Short && left != 0; length++) left = EndRuns(row, open, changes, next, length, times, line);
-        if (left != 0) MeasureLong(row, open, times, line);
-    }
-
-    // Ends all runs of one length; what is left of the starts is still open.
-    private ulong EndRuns(
-        ReadOnlySpan<ulong> row, Span<ulong> open, ReadOnlySpan<ulong> changes, ReadOnlySpan<ulong> next, int length, int times, int line)
-    {
-        ulong left = 0;
-        int all = 0;
-        int set = 0;
-        Span<ulong> ended = _ended.AsSpan(0, row.Length);
-        for (int w = 0; w < row.Length; w++)
+        _follower.Follow(this, word, words);
+        for (int slot = 0; slot < words; slot++)
         {
-            ulong end = open[w] & ((changes[w] >> length) | (next[w] << (64 - length)));
-            ulong still = open[w] ^ end;
-            open[w] = still;
-            left |= still;
-            ended[w] = end;
-            all += BitOperations.PopCount(end);
-            set += BitOperations.PopCount(end & row[w]);
+            ulong filled = Lanes.Filled(word + slot);
+            Endless(filled & ~Seen[slot], word + slot);
+            Close(filled & Seen[slot], word, slot);
         }
-
-        if (set > 0 && _set.Add(length, (long)set * times)) _set.Place(length, line, FirstStart(row, 0));
-        if (all > set && _clear.Add(length, (long)(all - set) * times)) _clear.Place(length, line, FirstStart(row, ulong.MaxValue));
-        return left;
     }
 
-    // The first start among the runs just ended, of 1s when flip is 0, of 0s when it is all bits.
-    private int FirstStart(ReadOnlySpan<ulong> row, ulong flip)
+    private void Endless(ulong endless, int word)
     {
-        int w = 0;
-        while ((_ended[w] & (row[w] ^ flip)) == 0) w++;
-        return w * 64 + BitOperations.TrailingZeroCount(_ended[w] & (row[w] ^ flip));
-    }
-
-    private void MeasureLong(ReadOnlySpan<ulong> row, ReadOnlySpan<ulong> open, int times, int line)
-    {
-        for (int w = 0; w < open.Length; w++)
+        for (; endless != 0; endless &= endless - 1)
         {
-            for (ulong rest = open[w]; rest != 0; rest &= rest - 1)
+            int bit = BitOperations.TrailingZeroCount(endless);
+            (((Value(0, word) >> bit) & 1) != 0 ? Set : Clear).AddEndless(Lanes.LineAt[word * 64 + bit], Lanes.Times[word]);
+        }
+    }
+
+    // The runs still open end at the first change of the next round, or at the edge.
+    private void Close(ulong open, int word, int slot)
+    {
+        int longest = _follower.Longest, words = _follower.Words;
+        ulong before = Before[slot];
+        for (int at = ClassAt.Length; open != 0; at++)
+        {
+            ulong value = _reading == ClothReading.Cut ? ~before : Value(at - ClassAt.Length, word + slot);
+            ulong change = value ^ before, ended = change & open;
+            EndLong(Older[slot] & ended, before, at, word + slot, slot);
+            ulong grown = Ages[(longest - 1) * words + slot];
+            if ((grown & ended) != 0) CountEnded(longest, grown & ended, before, word + slot);
+            NoteStarts(grown & ~change, at - longest, slot);
+            Older[slot] = (Older[slot] | grown) & ~change;
+            for (int age = longest - 2; age >= 0; age--)
             {
-                int start = w * 64 + BitOperations.TrailingZeroCount(rest);
-                ValueTally tally = ((row[w] >> (start & 63)) & 1) != 0 ? _set : _clear;
-                int length = EndOf(start) - start;
-                if (tally.Add(length, times)) tally.Place(length, line, start);
-            }
-        }
-    }
-
-    // Marks the threads at which the value changes, and, past the last thread, the first changes of the next repeat or the edge.
-    private bool MarkChanges(ReadOnlySpan<ulong> row)
-    {
-        int last = _threads - 1;
-        ulong carry = (row[last >> 6] >> (last & 63)) & 1;
-        ulong any = 0;
-        for (int w = 0; w < row.Length; w++)
-        {
-            ulong word = row[w];
-            ulong change = word ^ ((word << 1) | carry);
-            if (w == row.Length - 1) change &= Drawdown.LastMask(_threads);
-            carry = word >> 63;
-            any |= change;
-            _changes[w] = change;
-        }
-
-        _changes[row.Length] = 0;
-        if (_reading == ClothReading.Cut)
-        {
-            _changes[0] |= 1;
-            Mark(_threads);
-            return true;
-        }
-
-        if (any == 0) return false;
-        for (int i = 0; i < Short; i++)
-        {
-            int from = i % _threads;
-            if (((_changes[from >> 6] >> (from & 63)) & 1) != 0) Mark(_threads + i);
-        }
-
-        return true;
-    }
-
-    private void Mark(int thread) => _changes[thread >> 6] |= 1UL << (thread & 63);
-
-    // The change that ends a run longer than the short ones; past the last thread it lies in the next repeat.
-    private int EndOf(int start)
-    {
-        int from = start + Short + 1;
-        int end = from < _threads ? NextChange(from) : _threads;
-        if (end < _threads || _reading == ClothReading.Cut) return Math.Min(end, _threads);
-        return _threads + NextChange(Math.Max(0, from - _threads));
-    }
-
-    private int NextChange(int from)
-    {
-        int w = from >> 6;
-        ulong word = _changes[w] & (ulong.MaxValue << (from & 63));
-        while (word == 0)
-        {
-            if (++w >= _changes.Length) return _threads;
-            word = _changes[w];
-        }
-
-        return w * 64 + BitOperations.TrailingZeroCount(word);
-    }
-
-    private sealed class ValueTally(int threads)
-    {
-        private readonly long[] _times = new long[threads + 1];
-        private long _endless;
-        private int _endlessLine = int.MaxValue;
-        private int _longest;
-        private int _line;
-        private int _start;
-
-        /// <summary>Counts floats of a length; true when they are the longest so far.</summary>
-        public bool Add(int length, long times)
-        {
-            _times[length] += times;
-            return length > _longest;
-        }
-
-        /// <summary>Notes where the longest so far begins.</summary>
-        public void Place(int length, int line, int start)
-        {
-            _longest = length;
-            _line = line;
-            _start = start;
-        }
-
-        public void AddEndless(int line, int times)
-        {
-            _endless += times;
-            _endlessLine = Math.Min(_endlessLine, line);
-        }
-
-        public FloatTally Finish(FloatKind kind, int fits)
-        {
-            var counts = ImmutableArray.CreateBuilder<FloatCount>();
-            for (int length = 1; length < _times.Length; length++)
-            {
-                if (_times[length] > 0) counts.Add(new FloatCount(length, _times[length] * fits));
+                ulong run = Ages[age * words + slot];
+                if ((run & ended) != 0) CountEnded(age + 1, run & ended, before, word + slot);
+                Ages[(age + 1) * words + slot] = run & ~change;
             }
 
-            ThreadFloat? longest = _endless > 0 ? new ThreadFloat(kind, _endlessLine, 0, threads * fits, Endless: true)
-                : _longest > 0 ? new ThreadFloat(kind, _line, _start, _longest, Endless: false)
-                : null;
-            return new FloatTally(kind, counts.ToImmutable(), _endless, longest);
+            Ages[slot] = change;
+            open &= ~change;
+            before = value;
         }
+    }
+
+    private void CountEnded(int length, ulong ended, ulong value, int word) =>
+        Count(length, word, BitOperations.PopCount(ended), BitOperations.PopCount(ended & value));
+
+    private void PlaceShort(RunTally tally, bool value, Drawdown rows, LineClasses lines)
+    {
+        int longest = tally.LongestCounted;
+        if (longest == 0 || longest > _follower.Longest) return;
+        if (FirstRun.Of(rows, ClassAt.Length, longest, value, _reading) is var (row, start)) tally.Place(longest, lines.First[row], start);
     }
 }

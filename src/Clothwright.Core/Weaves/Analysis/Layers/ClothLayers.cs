@@ -38,8 +38,8 @@ public sealed record ClothLayers(ImmutableArray<ClothLayer> Components)
     internal static ClothLayers Of(ClothLines lines)
     {
         Drawdown cloth = lines.Cloth;
-        SummedLines picks = SummedLines.Rising(lines.PickRows, lines.Picks);
-        SummedLines ends = SummedLines.Falling(lines.EndRows, lines.Ends);
+        SummedLines picks = SummedLines.Rising(lines.PickSums, lines.Picks, cloth.Ends);
+        SummedLines ends = SummedLines.Falling(lines.EndSums, lines.Ends, cloth.Picks);
         var pieces = ImmutableArray.CreateBuilder<ClothLayer>();
         int donePicks = 0;
         int doneEnds = 0;

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Numerics;
 
 namespace Clothwright.Core.Weaves.Analysis.Layers;
 
@@ -17,29 +16,32 @@ internal sealed class SummedLines
     /// <summary>The sums, in order.</summary>
     public int[] Sums { get; }
 
-    public static SummedLines Rising(Drawdown rows, LineClasses classes) => Sorted(rows, classes, falling: false);
+    public static SummedLines Rising(ImmutableArray<int> sums, LineClasses classes, int crossed) => Sorted(sums, classes, crossed, falling: false);
 
-    public static SummedLines Falling(Drawdown rows, LineClasses classes) => Sorted(rows, classes, falling: true);
+    public static SummedLines Falling(ImmutableArray<int> sums, LineClasses classes, int crossed) => Sorted(sums, classes, crossed, falling: true);
 
     /// <summary>The lines from one place in the order to before another, in their order in the cloth.</summary>
     public ImmutableArray<int> Taken(int from, int to)
     {
-        int[] lines = _order[from..to];
-        Array.Sort(lines);
-        return ImmutableArray.Create(lines);
+        var taken = new bool[_order.Length];
+        foreach (int line in _order.AsSpan(from, to - from)) taken[line] = true;
+        var lines = ImmutableArray.CreateBuilder<int>(to - from);
+        for (int line = 0; line < taken.Length; line++)
+        {
+            if (taken[line]) lines.Add(line);
+        }
+
+        return lines.MoveToImmutable();
     }
 
     // Counting sort: sums are whole numbers from 0 to the number of threads crossed.
-    private static SummedLines Sorted(Drawdown rows, LineClasses classes, bool falling)
+    private static SummedLines Sorted(ImmutableArray<int> sumOf, LineClasses classes, int crossed, bool falling)
     {
-        int crossed = rows.Ends;
-        var keyOfClass = new int[rows.Picks];
+        var keyOfClass = new int[sumOf.Length];
         var starts = new int[crossed + 2];
         for (int row = 0; row < keyOfClass.Length; row++)
         {
-            int sum = 0;
-            foreach (ulong word in rows.Row(row)) sum += BitOperations.PopCount(word);
-            keyOfClass[row] = falling ? crossed - sum : sum;
+            keyOfClass[row] = falling ? crossed - sumOf[row] : sumOf[row];
             starts[keyOfClass[row] + 1] += classes.Times[row];
         }
 

@@ -13,12 +13,13 @@ public static partial class WeaveCatalogue
             [WeaveParameter.Number("group", "picks in a group, an even number", 6, 2, 40)],
             c => SupplementaryWarp.Of(c.Number("group"))),
         new("clasped weft", "second yarns", "Plain weave in which two yarns meet in each shed and turn back.", ["clasped"],
-            [],
-            _ => PlainWeave.Of() with
-            {
-                Name = "clasped weft",
-                Rule = ClaspedWeft.Rule,
-                Notes = ["Each pick holds two strands: count the weft yarn double and open the sett for the thicker pick."],
-            }),
+            [Line("width from the left, from the first pick to the last", "20 70 40 70 20")],
+            c => ClaspedPlan.Weft(c.Numbers("line"), null)) { AtSize = (c, size) => ClaspedPlan.Weft(c.Numbers("line"), size) },
+        new("clasped warp", "second yarns", "Plain weave in which two yarns meet along each end and turn back, wound so.", [],
+            [Line("length from the front, from the first end to the last", "30 60 45 60 30")],
+            c => ClaspedPlan.Warp(c.Numbers("line"), null)) { AtSize = (c, size) => ClaspedPlan.Warp(c.Numbers("line"), size) },
     ];
+
+    private static WeaveParameter Line(string along, string preset) =>
+        WeaveParameter.Numbers("line", $"places of the join at even steps, per cent of the {along}", preset, 0, 100);
 }

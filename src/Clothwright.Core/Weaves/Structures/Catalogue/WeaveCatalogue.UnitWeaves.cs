@@ -28,6 +28,14 @@ public static partial class WeaveCatalogue
                 WeaveParameter.Numbers("tie", "tie-downs on successive pattern picks; each once if not given", "", 1, 4),
             ],
             c => TiedWeave.Of(c.Profile(26), c.Number("ties"), c.IsGiven("tie") ? c.Numbers("tie") : null)),
+        new("block substitution", "blocks", "A profile filled with any two weaves, by name or one's own: one where a block shows, the other elsewhere.", ["profile draft", "profile"],
+            [
+                new("unit", "the weave where a block shows: rows of 0 and 1, or the name of a weave", WeaveParameterKind.Cloth, "1/3 twill"),
+                new("other", "the weave where it does not", WeaveParameterKind.Cloth, "3/1 twill"),
+                Blocks("AABB"),
+                Shown(),
+            ],
+            c => BlockSubstitution.Of(c.Cloth("unit"), c.Cloth("other"), c.Profile(26))),
     ];
 
     private static WeaveParameter Blocks(string preset) =>

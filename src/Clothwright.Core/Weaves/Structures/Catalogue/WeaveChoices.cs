@@ -67,6 +67,14 @@ internal sealed class WeaveChoices
 
     public TwillBase Twill(string name) => TwillBase.Parse(Words(name)).Value;
 
+    public Drawdown Cloth(string name)
+    {
+        string text = Words(name);
+        return text.All(c => c is '0' or '1' or '/')
+            ? Drawdown.Parse(text, $"weave.{name}").Value
+            : WeaveCatalogue.Make(text).Value.Draft.Drawdown();
+    }
+
     public ThreadGroups Groups(string name) => ThreadGroups.Parse(Words(name)).Value;
 
     private static int Checked(WeaveParameter parameter, string text) =>

@@ -21,6 +21,9 @@ public enum WeaveParameterKind
     /// <summary>An order of yarns, for example 4A 4B.</summary>
     Order,
 
+    /// <summary>A small cloth: rows of 0 and 1, pick by pick, for example 1100/0110/0011/1001, or the name of a weave.</summary>
+    Cloth,
+
     /// <summary>Anything written, for example a name.</summary>
     Words,
 }

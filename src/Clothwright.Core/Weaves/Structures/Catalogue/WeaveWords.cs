@@ -109,6 +109,7 @@ internal static class WeaveWords
         WeaveParameterKind.Choice => parameter.Choices.Any(c => c.StartsWith($"{value} {next}", StringComparison.OrdinalIgnoreCase)),
         WeaveParameterKind.Blocks => (char.IsAsciiLetter(next[0]) || next == "-") && IsFree(entry, next),
         WeaveParameterKind.Order => char.IsAsciiLetter(next[^1]) && next[..^1].All(char.IsAsciiLetterOrDigit) && IsFree(entry, next),
+        WeaveParameterKind.Cloth => !value.All(c => c is '0' or '1' or '/') && Named(entry, next) is null && !next.Contains('=', StringComparison.Ordinal),
         WeaveParameterKind.Words => Named(entry, next) is null && !next.Contains('=', StringComparison.Ordinal),
         _ => false,
     };

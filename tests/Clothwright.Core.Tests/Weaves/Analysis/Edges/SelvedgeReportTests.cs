@@ -25,12 +25,23 @@ public class SelvedgeReportTests
                     while (missed < cloth.Ends && Alike(cloth, turn, missed)) missed++;
                     MissedTurn? found = report.Missed.Where(m => m.Turn == turn).Select(m => (MissedTurn?)m).SingleOrDefault();
                     Assert.Equal(missed, found?.EndsMissed ?? 0);
-                    Assert.Equal(missed == cloth.Ends, found?.PullsOut ?? false);
+                    Assert.Equal(missed == cloth.Ends && !HeldBetween(cloth, turn), found?.PullsOut ?? false);
                     if (found is { } f) Assert.True(f.FloatRoundEdge >= 2 && f.FloatRoundEdge <= 2 * cloth.Ends);
                 }
             },
             iter: 200,
             seed: "0N0XIzNsQ0O2");
+
+    [Fact]
+    public void A_pattern_pick_over_tabby_does_not_pull_out_though_the_next_lies_in_the_same_shed()
+    {
+        // Two pattern picks in one shed, tabby after each in a shuttle of its own; without tabby the same picks pull out.
+        Drawdown pattern = Clothes.Of("110000/101010/110000/010101");
+
+        Assert.False(SelvedgeReport.Of(pattern, ClothSide.Left, ThreadOrder.Parse("B A").Value).PullsOut);
+        Assert.Equal<int>([0, 2], SelvedgeReport.Of(pattern, ClothSide.Left, ThreadOrder.Parse("B A").Value).LoosePicks);
+        Assert.True(SelvedgeReport.Of(Clothes.Of("110000/110000/001111/001111"), ClothSide.Left).PullsOut);
+    }
 
     [Fact]
     public void Each_shuttle_goes_to_and_fro_on_its_own()
@@ -106,6 +117,16 @@ public class SelvedgeReportTests
     [Fact]
     public void The_only_end_stays() =>
         Assert.Equal(Clothes.Of("1/0"), EdgeChanges.Changed(Clothes.Of("1/0"), EdgeChange.DropFirst));
+
+    // Of another shuttle a pick lies between that passes over some end under which both lie, and under some end over which both lie.
+    private static bool HeldBetween(Drawdown cloth, ShuttleTurn turn)
+    {
+        int steps = (turn.NextPick - turn.Pick) % cloth.Picks;
+        if (steps <= 0) steps += cloth.Picks;
+        return Enumerable.Range(1, steps - 1).Select(s => (turn.Pick + s) % cloth.Picks).Any(between =>
+            Enumerable.Range(0, cloth.Ends).Any(e => cloth[turn.Pick % cloth.Picks, e] && !cloth[between, e])
+            && Enumerable.Range(0, cloth.Ends).Any(e => !cloth[turn.Pick % cloth.Picks, e] && cloth[between, e]));
+    }
 
     private static bool Alike(Drawdown cloth, ShuttleTurn turn, int fromEdge)
     {

@@ -128,13 +128,14 @@ public class DraftingTests(Studio studio)
         await Expect(sketch).ToContainTextAsync("Cannot be woven on 8 shafts");
         await visit.Page.Locator("#sketch-change").ClickAsync();
         await Expect(sketch).ToHaveCountAsync(0);
-        await Expect(visit.Page.Locator("#draft-shafts")).ToHaveValueAsync("8");
+        await Expect(visit.Page.Locator(".draft-size")).ToContainTextAsync("on 8 shafts");
     }
 
     [Fact]
     public async Task Yarns_are_laid_in_the_colours()
     {
         await using Visit visit = await studio.OpenDraftAsync();
+        await visit.Page.Locator("#draft-shape summary").ClickAsync();
         await visit.Page.Locator("#draft-yarn").SelectOptionAsync("8/2 bamboo, saltmarsh");
         await visit.ClickAsync(DraftVisit.WarpColours, 1, 0);
         await Expect(visit.Page.Locator("#run-1-yarn")).ToHaveValueAsync("8/2 bamboo, saltmarsh");
@@ -222,6 +223,7 @@ public class DraftingTests(Studio studio)
         (float x, float y) = await visit.CellAsync(DraftVisit.Threading, 0, 1);
         (_, float clothY) = await visit.CellAsync(DraftVisit.Cloth, 0, 0);
         Assert.True(y < clothY);
+        await visit.Page.Locator("#draft-shape summary").ClickAsync();
         await visit.Page.Locator("#draft-way").SelectOptionAsync("outward from a tie-up at the lower right");
         await visit.Page.WaitForTimeoutAsync(200);
         (float turnedX, float turnedY) = await visit.CellAsync(DraftVisit.Threading, 0, 1);

@@ -24,6 +24,7 @@ public partial class DraftDesk : SheetPart
     private string _said = "";
     private ShownDraft? _shown;
     private ShownMarks? _shownMarks;
+    private ShownColours? _colours;
 
     private string Description => Phrases.With(
         "draft.sheet",
@@ -66,14 +67,11 @@ public partial class DraftDesk : SheetPart
     private void Draw()
     {
         Drawdown cloth = _work.ClothInHand;
-        var shown = new ShownDraft(_work.Draft, cloth, _work.ShownEnds, _work.ShownPicks, _view, Worksheet.Warp.Runs, _work.Entry.Piece, Worksheet.Shelf);
+        var shown = new ShownDraft(_work.Draft, cloth, _work.ShownEnds, _work.ShownPicks, _view, Worksheet.Warp.Runs, _work.Entry.Piece, Worksheet.Shelf, _work.Weave.HasPatternPicks);
         if (shown != _shown)
         {
             _shown = shown;
-            Dictionary<string, int> colours = Worksheet.Shelf.ToDictionary(y => y.Id, y => DraftPaper.Number(y.Colour), StringComparer.Ordinal);
-            int Colour(string yarn) => colours.GetValueOrDefault(yarn, DraftPaper.Number(new SrgbColour(0xE9, 0xE1, 0xCF)));
-            int[] ends = [.. Enumerable.Range(0, shown.Ends).Select(e => Colour(_work.YarnOfEnd(e)))];
-            int[] picks = [.. _work.YarnsOfPicks(shown.Picks).Select(Colour)];
+            (int[] ends, int[] picks) = Colours(shown);
             bool sketched = !ReferenceEquals(cloth, _work.Cloth) || _work.Sketch is not null;
             DraftPaper.Show(Canvas, _work.Draft, cloth, shown.Ends, shown.Picks, DraftTurns.Of(_view.Way), _view.InNumbers, _view.InYarns, ends, picks, sketched);
         }
@@ -83,6 +81,18 @@ public partial class DraftDesk : SheetPart
         _shownMarks = marks;
         DraftPaper.Mark(Canvas, marks.Cursor, marks.Marked, marks.Troubles, _reveal);
         _reveal = false;
+    }
+
+    // The colours of the threads stay the same while cells are drawn.
+    private (int[] Ends, int[] Picks) Colours(ShownDraft shown)
+    {
+        if (_colours is { } known && known.For.HasColoursOf(shown)) return (known.Ends, known.Picks);
+        Dictionary<string, int> colours = Worksheet.Shelf.ToDictionary(y => y.Id, y => DraftPaper.Number(y.Colour), StringComparer.Ordinal);
+        int Colour(string yarn) => colours.GetValueOrDefault(yarn, DraftPaper.Number(new SrgbColour(0xE9, 0xE1, 0xCF)));
+        int[] ends = [.. Enumerable.Range(0, shown.Ends).Select(e => Colour(_work.YarnOfEnd(e)))];
+        int[] picks = [.. _work.YarnsOfPicks(shown.Picks).Select(Colour)];
+        _colours = new ShownColours(shown, ends, picks);
+        return (ends, picks);
     }
 
     private void Act(Action work, bool reveal = false)

@@ -142,14 +142,19 @@ public sealed partial class DraftWork
         if (!ReferenceEquals(_read, Worksheet.Weave))
         {
             Sketch = null;
-            Parsed<Weave> resolved = Worksheet.Weave.Resolve();
-            _weave = resolved.TryGet(out Weave? weave) ? weave : _weave ?? WeaveCatalogue.Make("plain weave").Value;
+            _weave = Resolved() ?? _weave ?? WeaveCatalogue.Make("plain weave").Value;
         }
 
         (_read, _readLifts, _cloth) = (Worksheet.Weave, lifts, null);
         _draft = Form(_weave.Draft, lifts);
         Cursor = Kept(Cursor);
         if (Marked is { } marked) Marked = Kept(marked);
+    }
+
+    private Weave? Resolved()
+    {
+        if (_desk.DrawnWeave is { } drawn && ReferenceEquals(drawn.Decision, Worksheet.Weave)) return drawn.Weave;
+        return Worksheet.Weave.Resolve().TryGet(out Weave? weave) ? weave : null;
     }
 
     private static Draft Form(Draft draft, bool lifts)

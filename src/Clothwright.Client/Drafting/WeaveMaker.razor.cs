@@ -81,7 +81,7 @@ public partial class WeaveMaker : SheetPart
         string text = Phrases[$"making.{_entry.Name}"];
         foreach (WeaveParameter parameter in _entry.Parameters)
         {
-            string fill = parameter.Name == place ? "…" : parameter.Choices.IsEmpty ? ValueOf(parameter) : Phrases[$"choice.{ValueOf(parameter)}"];
+            string fill = parameter.Name == place ? "…" : parameter.Choices.IsEmpty ? ValueOf(parameter) : Phrases.Or($"choice.{ValueOf(parameter)}", ValueOf(parameter));
             text = text.Replace($"{{{parameter.Name}}}", fill, StringComparison.Ordinal);
         }
 

@@ -24,6 +24,9 @@ public sealed partial class Desk
     /// <summary>The newest plan with the weave as it is drawn now: what the cloth will look like.</summary>
     public PlanResult Foreseen => _foreseen ?? Plan;
 
+    /// <summary>The weave drawn last, with the decision that it was made from; null before anything was drawn.</summary>
+    internal (WeaveDecision Decision, Weave Weave)? DrawnWeave { get; private set; }
+
     /// <summary>Takes another weave of the worksheet, as it is being drawn.</summary>
     /// <param name="next">The worksheet with the weave in it.</param>
     /// <param name="run">Decisions of one run make one step; null for a step of its own.</param>
@@ -43,7 +46,12 @@ public sealed partial class Desk
         _unsettled = true;
         Worksheet = next;
         Parsed<Weave> weave = next.Weave.Resolve();
-        if (Problem is null && weave.TryGet(out Weave? drawn)) _foreseen = Plan with { Request = Plan.Request with { Weave = drawn } };
+        if (weave.TryGet(out Weave? drawn))
+        {
+            DrawnWeave = (next.Weave, drawn);
+            if (Problem is null) _foreseen = Plan with { Request = Plan.Request with { Weave = drawn } };
+        }
+
         Drawn?.Invoke(this, EventArgs.Empty);
         _ = SettleAfterPaintAsync(++_drawings);
     }

@@ -106,10 +106,21 @@ function clothPicture(plane, draft, ratio, inks) {
     const key = draft.sketched ? `${pick}` : `${draft.treads[2 * pick]} ${draft.treads[2 * pick + 1]}`;
     let kind = kinds.get(key);
     if (kind) return kind;
-    kind = { red: new Float32Array(w), green: new Float32Array(w), blue: new Float32Array(w), under: new Float32Array(w) };
+    const channel = () => new Float32Array(draft.inYarns ? w : 0);
+    kind = { red: channel(), green: channel(), blue: channel(), under: new Float32Array(w) };
     const { red, green, blue, under } = kind;
     const row = pick * perPick;
     const { from, to } = across;
+    if (!draft.inYarns) {
+      for (let x = 0; x < w; x++) {
+        for (let e = from[x]; e >= 0 && e < to[x]; e += endStep) {
+          const end = e % draft.ends;
+          under[x] += 1 - ((draft.rows[row + (end >> 3)] >> (end & 7)) & 1);
+        }
+      }
+      kinds.set(key, kind);
+      return kind;
+    }
     for (let x = 0; x < w; x++) {
       for (let e = from[x]; e >= 0 && e < to[x]; e += endStep) {
         const end = e % draft.ends;
@@ -126,7 +137,18 @@ function clothPicture(plane, draft, ratio, inks) {
     return kind;
   };
 
+  // In ink there are two colours only: their mixtures are made beforehand, sound and faded.
+  const mixtures = new Uint32Array(512);
+  const [wr, wg, wb] = channels(inks.warp), [fr, fg, fb] = channels(inks.weft);
+  for (let i = 0; i < 512; i++) {
+    const share = (i & 255) / 255, fade = i > 255 ? FADE : 0;
+    /** @param {number} over @param {number} under @param {number} paper */
+    const mixed = (over, under, paper) => { const c = over + (under - over) * share; return Math.round(c + (paper - c) * fade); };
+    mixtures[i] = (255 << 24) | (mixed(wb, fb, pb) << 16) | (mixed(wg, fg, pg) << 8) | mixed(wr, fr, pr);
+  }
+
   let made = -1, madeFrom = -1, madeTo = -1;
+  const under = new Float32Array(w);
   const total = { red: new Float32Array(w), green: new Float32Array(w), blue: new Float32Array(w) };
   for (let y = 0; y < h; y++) {
     const from = along.from[y], to = along.to[y];
@@ -135,7 +157,21 @@ function clothPicture(plane, draft, ratio, inks) {
       pixels.copyWithin(y * w, made * w, made * w + w);
       continue;
     }
+    const pale = from >= draft.picks;
     let picks = 0;
+    if (!draft.inYarns) {
+      under.fill(0);
+      for (let p = from; p < to; p += pickStep, picks++) {
+        const kind = sums(p % draft.picks).under;
+        for (let x = 0; x < w; x++) under[x] += kind[x];
+      }
+      for (let x = 0, at = y * w; x < w; x++, at++) {
+        const crossings = seen[x] * picks;
+        if (crossings > 0) pixels[at] = mixtures[Math.round(255 * under[x] / crossings) + (pale || across.from[x] >= draft.ends ? 256 : 0)];
+      }
+      [made, madeFrom, madeTo] = [y, from, to];
+      continue;
+    }
     total.red.fill(0);
     total.green.fill(0);
     total.blue.fill(0);
@@ -149,7 +185,6 @@ function clothPicture(plane, draft, ratio, inks) {
       }
       picks++;
     }
-    const pale = from >= draft.picks;
     for (let x = 0, at = y * w; x < w; x++, at++) {
       const crossings = seen[x] * picks;
       if (crossings === 0) continue;

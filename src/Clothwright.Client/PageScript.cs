@@ -33,10 +33,10 @@ public static partial class PageScript
     internal static partial Task<string> ReadStepAsync(string sheet, int step);
 
     [JSImport("keepStep", Module)]
-    internal static partial Task KeepStepAsync(string sheet, int step, string json);
+    internal static partial Task<bool> KeepStepAsync(string sheet, int step, string json, int revision);
 
     [JSImport("keepPlace", Module)]
-    internal static partial Task KeepPlaceAsync(string sheet, int place);
+    internal static partial Task<bool> KeepPlaceAsync(string sheet, int place, int revision);
 
     [JSImport("focusOn", Module)]
     internal static partial void FocusOn(string id);

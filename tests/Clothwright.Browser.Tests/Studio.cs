@@ -5,6 +5,9 @@ namespace Clothwright.Browser.Tests;
 /// <summary>One browser for all tests; each visit has an empty store, and a server with a studio of its own unless it shares another's.</summary>
 public sealed class Studio : IAsyncLifetime
 {
+    // Milliseconds: a busy machine is slow, not wrong.
+    private const float Patience = 120_000;
+
     private const string Chromium = "/usr/bin/chromium";
 
     private string _program = "";
@@ -35,12 +38,14 @@ public sealed class Studio : IAsyncLifetime
             BaseURL = server.Address,
             Locale = language,
         });
+        context.SetDefaultTimeout(Patience);
         return await Visit.BeginAsync(context, server, owns: with is null, address);
     }
 
     /// <inheritdoc />
     public async Task InitializeAsync()
     {
+        Assertions.SetDefaultExpectTimeout(Patience / 4);
         _program = await PublishedStudio.MakeAsync();
         _playwright = await Playwright.CreateAsync();
         _browser = await _playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions

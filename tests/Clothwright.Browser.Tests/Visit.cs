@@ -10,12 +10,12 @@ public sealed class Visit : IAsyncDisposable
     private readonly IBrowserContext _context;
     private readonly ConcurrentQueue<string> _complaints = [];
 
-    private readonly bool _owns;
+    private readonly Holding _holds;
 
-    private Visit(IBrowserContext context, IPage page, StudioProcess server, bool owns)
+    private Visit(IBrowserContext context, IPage page, StudioProcess server, Holding holds)
     {
         _context = context;
-        _owns = owns;
+        _holds = holds;
         Server = server;
         Page = page;
         page.Console += (_, message) =>
@@ -51,8 +51,41 @@ public sealed class Visit : IAsyncDisposable
         await blank.PressAsync("Tab");
     }
 
-    /// <summary>Waits until the last step is kept.</summary>
-    public Task KeptAsync() => Assertions.Expect(Page.Locator(".state")).ToHaveTextAsync("every step kept on this device");
+    /// <summary>Waits until the studio has the last step.</summary>
+    public Task KeptAsync() => StandsAsync("Saved");
+
+    /// <summary>Waits until the page says how the last step is kept.</summary>
+    /// <param name="state">Name of the state, for example <c>Away</c>.</param>
+    public Task StandsAsync(string state) => Assertions.Expect(Page.Locator("#state")).ToHaveAttributeAsync("data-state", state);
+
+    /// <summary>Opens another tab of the same browser.</summary>
+    /// <param name="address">The page that is opened, without the slash at its beginning.</param>
+    public async Task<Visit> TabAsync(string address = "")
+    {
+        var tab = new Visit(_context, await _context.NewPageAsync(), Server, Holding.Page);
+        await tab.GoAsync(address);
+        return tab;
+    }
+
+    /// <summary>Waits until something has come about, for at most a minute.</summary>
+    /// <param name="come">Whether it has.</param>
+    public async Task WaitForAsync(Func<Task<bool>> come)
+    {
+        ArgumentNullException.ThrowIfNull(come);
+        for (DateTime end = DateTime.UtcNow.AddSeconds(60); !await come();)
+        {
+            if (DateTime.UtcNow > end) throw new TimeoutException("It has not come about in a minute.");
+            await Page.WaitForTimeoutAsync(200);
+        }
+    }
+
+    /// <summary>Goes to a page by its address.</summary>
+    /// <param name="address">The address, without the slash at its beginning.</param>
+    public async Task GoAsync(string address)
+    {
+        await Page.GotoAsync($"/{address}");
+        await Page.WaitForSelectorAsync(".studio-nav");
+    }
 
     /// <summary>Loads the page anew.</summary>
     public async Task ReloadAsync()
@@ -64,16 +97,24 @@ public sealed class Visit : IAsyncDisposable
 
     internal static async Task<Visit> BeginAsync(IBrowserContext context, StudioProcess server, bool owns, string address)
     {
-        var visit = new Visit(context, await context.NewPageAsync(), server, owns);
-        await visit.Page.GotoAsync($"/{address}");
-        await visit.Page.WaitForSelectorAsync(address.Length == 0 ? ".tally" : ".studio-nav");
+        var visit = new Visit(context, await context.NewPageAsync(), server, owns ? Holding.Server : Holding.Browser);
+        await visit.GoAsync(address);
         return visit;
     }
 
     /// <inheritdoc />
     public async ValueTask DisposeAsync()
     {
-        await _context.DisposeAsync();
-        if (_owns) await Server.DisposeAsync();
+        if (_holds == Holding.Page) await Page.CloseAsync();
+        else await _context.DisposeAsync();
+        if (_holds == Holding.Server) await Server.DisposeAsync();
+    }
+
+    // What ends with the visit.
+    private enum Holding
+    {
+        Page,
+        Browser,
+        Server,
     }
 }

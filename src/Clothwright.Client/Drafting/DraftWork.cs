@@ -23,14 +23,11 @@ public sealed partial class DraftWork
     private Weave _weave = null!;
     private Draft _draft = null!;
     private Drawdown? _cloth;
+    private string _yarn = "";
 
     /// <summary>Begins work on the worksheet that lies on a desk.</summary>
     /// <param name="desk">The desk.</param>
-    public DraftWork(Desk desk)
-    {
-        _desk = desk;
-        Yarn = desk.Worksheet.Shelf[0].Id;
-    }
+    public DraftWork(Desk desk) => _desk = desk;
 
     /// <summary>Whether a lift plan is wanted in place of tie-up and treadling; null: as the loom has it.</summary>
     public bool? WantsLifts { get; set; }
@@ -39,7 +36,11 @@ public sealed partial class DraftWork
     public bool Several { get; set; }
 
     /// <summary>The yarn that is laid in the colours, by its id.</summary>
-    public string Yarn { get; set; }
+    public string Yarn
+    {
+        get => Worksheet.Shelf.Any(y => y.Id == _yarn) ? _yarn : Worksheet.Shelf[0].Id;
+        set => _yarn = value;
+    }
 
     /// <summary>The piece whose weft is shown, 0-based.</summary>
     public int Piece { get; set; }

@@ -32,7 +32,7 @@ internal static class Measurement
 
         Worksheet sheet = DemoSheet.Read();
         yield return Time("plan of the demonstration worksheet", 25, () => sheet.Plan());
-        await desk.OpenAsync();
+        desk.TryOut(sheet);
         int step = 0;
         yield return Time("edit to plan and cloth on the canvas, demonstration worksheet", 25, () =>
         {

@@ -3,9 +3,12 @@ using Clothwright.Interchange.WorksheetJson;
 
 namespace Clothwright.Client.Sheet;
 
-/// <summary>The worksheet on which the page opens the first time.</summary>
+/// <summary>The worksheet of the demo studio that is built into the page.</summary>
 internal static class DemoSheet
 {
+    /// <summary>Its id, in every demo studio.</summary>
+    public const string Id = "reedbed-scarves";
+
     /// <summary>Two scarves on one warp.</summary>
     public static Worksheet Read()
     {

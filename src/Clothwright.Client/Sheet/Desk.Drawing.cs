@@ -82,6 +82,6 @@ public sealed partial class Desk
         bool inPlace = !_newStep;
         _newStep = false;
         Use(Worksheet, json);
-        _ = KeepAsync(() => keeper.KeepAsync(json, inPlace));
+        if (!_apart) _ = KeepAsync(json, () => keeper.KeepAsync(json, inPlace));
     }
 }

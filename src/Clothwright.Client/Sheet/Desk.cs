@@ -1,4 +1,6 @@
+using System.Runtime.InteropServices.JavaScript;
 using System.Text;
+using Clothwright.Client.Saving;
 using Clothwright.Core.Plans;
 using Clothwright.Core.Quantities;
 using Clothwright.Core.Worksheets;
@@ -7,16 +9,18 @@ using Clothwright.Interchange.WorksheetJson;
 namespace Clothwright.Client.Sheet;
 
 /// <summary>The worksheet on the desk, what follows from it, and the way back through its steps.</summary>
-public sealed partial class Desk(StepKeeper keeper)
+public sealed partial class Desk(StepKeeper keeper, StudioCalls studio, UnsentSheets unsent)
 {
-    private const string SheetName = "reedbed-scarves";
-
     private string? _run;
     private string _json = "";
     private Worksheet? _beforeRun;
+    private bool _refused;
 
     /// <summary>Raised after every change.</summary>
     public event EventHandler? Changed;
+
+    /// <summary>Id of the worksheet.</summary>
+    public string Sheet { get; private set; } = "";
 
     /// <summary>The decisions.</summary>
     public Worksheet Worksheet { get; private set; } = DemoSheet.Read();
@@ -30,26 +34,20 @@ public sealed partial class Desk(StepKeeper keeper)
     /// <summary>Units in which she reads.</summary>
     public UnitStyle Units => Worksheet.Units;
 
-    /// <summary>Whether the last step is kept safely.</summary>
-    public KeepState Kept { get; private set; } = KeepState.Kept;
+    /// <summary>Whether the last step is kept safely, and where.</summary>
+    public KeepState Kept => Question is not null ? KeepState.Asking
+        : _refused ? KeepState.Refused
+        : Refusal is not null ? KeepState.Declined
+        : _away ? KeepState.Away
+        : keeper.Pending > 0 ? KeepState.Keeping
+        : IsUnsent ? KeepState.Sending
+        : KeepState.Saved;
 
     /// <summary>Whether a step can be taken back.</summary>
-    public bool CanUndo => keeper.Place > 0;
+    public bool CanUndo => keeper.Place > _copy.Floor;
 
     /// <summary>Whether a step taken back can be made again.</summary>
     public bool CanRedo => keeper.Place < keeper.Last;
-
-    /// <summary>Opens the worksheet as she left it, or the demonstration.</summary>
-    public async Task OpenAsync()
-    {
-        string? kept = await keeper.OpenAsync(SheetName);
-        Parsed<Worksheet> read = kept is null ? DemoSheet.Read() : WorksheetReader.Read(Encoding.UTF8.GetBytes(kept));
-        bool begin = kept is null || !read.Succeeded;
-        Worksheet opened = begin ? DemoSheet.Read() : read.Value;
-        Use(opened, Json(opened));
-        if (begin) await keeper.BeginAsync(_json);
-        Changed?.Invoke(this, EventArgs.Empty);
-    }
 
     /// <summary>Takes a decision: the plan follows at once and the step is kept.</summary>
     /// <param name="next">The worksheet with the decision in it.</param>
@@ -64,7 +62,7 @@ public sealed partial class Desk(StepKeeper keeper)
         if (!inPlace) _beforeRun = Worksheet;
         _run = run;
         Use(next, json);
-        _ = KeepAsync(() => keeper.KeepAsync(json, inPlace));
+        if (!_apart) _ = KeepAsync(json, () => keeper.KeepAsync(json, inPlace));
         Changed?.Invoke(this, EventArgs.Empty);
     }
 
@@ -79,7 +77,7 @@ public sealed partial class Desk(StepKeeper keeper)
         string json = Json(before);
         EndRun();
         Use(before, json);
-        _ = KeepAsync(() => keeper.DropAsync(json));
+        _ = KeepAsync(json, () => keeper.DropAsync(json));
         Changed?.Invoke(this, EventArgs.Empty);
     }
 
@@ -100,9 +98,21 @@ public sealed partial class Desk(StepKeeper keeper)
     private async Task GoAsync(int step)
     {
         EndRun();
-        string json = await keeper.GoAsync(step);
-        Use(WorksheetReader.Read(Encoding.UTF8.GetBytes(json)).Value, json);
+        string? kept = await keeper.GoAsync(step);
+        if (kept is null)
+        {
+            // Another tab went on meanwhile: what it made is shown instead.
+            await FollowTabsAsync();
+            return;
+        }
+
+        string json = WithArrivals(kept, step);
+        Use(Read(json), json);
+        _agreed = json;
+        PageScript.TellTabs(Sheet);
         Changed?.Invoke(this, EventArgs.Empty);
+        await MarkUnsentAsync();
+        _ = SendSoonAsync();
     }
 
     private void Use(Worksheet worksheet, string json)
@@ -110,27 +120,43 @@ public sealed partial class Desk(StepKeeper keeper)
         Worksheet = worksheet;
         _json = json;
         _foreseen = null;
+        Question = Question?.After(worksheet);
         Parsed<PlanResult> plan = worksheet.Plan();
         Problem = plan.Problem;
         if (plan.TryGet(out PlanResult? made)) Plan = made;
         Plan ??= DemoSheet.Read().Plan().Value;
     }
 
-    private async Task KeepAsync(Func<Task> keep)
+    private async Task KeepAsync(string json, Func<Task<bool>> keep)
     {
-        Kept = KeepState.Keeping;
         try
         {
-            await keep();
-            Kept = KeepState.Kept;
+            Task<bool> keeping = keep();
+            _copy = _copy.Stepped(keeper.Place);
+            if (await keeping)
+            {
+                _agreed = json;
+                _refused = false;
+                PageScript.TellTabs(Sheet);
+                await MarkUnsentAsync();
+            }
+            else
+            {
+                await MeetTabsAsync();
+            }
         }
-        catch (System.Runtime.InteropServices.JavaScript.JSException)
+        catch (JSException)
         {
-            Kept = KeepState.Refused;
+            _refused = true;
         }
 
         Changed?.Invoke(this, EventArgs.Empty);
+        _ = SendSoonAsync();
     }
 
     private static string Json(Worksheet worksheet) => Encoding.UTF8.GetString(WorksheetWriter.Write(worksheet));
+
+    private static Worksheet Read(string json) => TryRead(json).Value;
+
+    private static Parsed<Worksheet> TryRead(string json) => WorksheetReader.Read(Encoding.UTF8.GetBytes(json));
 }

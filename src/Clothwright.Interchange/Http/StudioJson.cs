@@ -15,6 +15,7 @@ namespace Clothwright.Interchange.Http;
 [JsonSerializable(typeof(SavedWorksheet))]
 [JsonSerializable(typeof(WorksheetVersion[]))]
 [JsonSerializable(typeof(WorksheetState))]
+[JsonSerializable(typeof(ReadDraft))]
 [JsonSerializable(typeof(ProblemReport))]
 [JsonSerializable(typeof(StudioFacts))]
 [JsonSerializable(typeof(BundleManifest))]

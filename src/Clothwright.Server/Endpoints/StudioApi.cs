@@ -17,6 +17,7 @@ internal static class StudioApi
         api.MapWorksheets();
         api.MapWorksheetHistory();
         api.MapWorksheetPages();
+        api.MapDrafts();
         api.MapShelf();
         api.MapBench();
         api.MapSwatches();

@@ -1,6 +1,9 @@
 // What the page needs from the browser beyond markup. Plain JavaScript, typed by JSDoc.
 export { showCloth, viewCloth } from './cloth.js';
 export { openSteps, readStep, keepStep, keepPlace } from './steps.js';
+export { readCopy, keepCopy, listCopies, lastSheet, useSheet, isFirstVisit, endFirstVisit } from './copies.js';
+export { ask, askWithFile, tellTabs, listen, momentText } from './studio.js';
+export { takeFiles, takeChosen } from './files.js';
 
 /**
  * Moves the focus to an element once it stands in the page.
@@ -42,6 +45,11 @@ export function languages() {
 export function useLanguage(language) {
   try { localStorage.setItem('clothwright.language', language); } catch { return; /* cannot be kept, so it cannot be used after the reload */ }
   location.reload();
+}
+
+/** @param {string} language Two-letter code of the language that the page is laid out in. */
+export function speak(language) {
+  document.documentElement.lang = language;
 }
 
 /** @returns {number} Milliseconds on a clock that only goes forward. */

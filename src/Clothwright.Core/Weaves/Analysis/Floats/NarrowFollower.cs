@@ -41,7 +41,7 @@ internal sealed class NarrowFollower : LaneFollower
             Vector128<byte> set1 = default, set2 = default, set3 = default, set4 = default, set5 = default, set6 = default, set7 = default, set8 = default;
             for (int at = first; at < last; at++)
             {
-                Vector128<ulong> value = Vector128.LoadUnsafe(ref table, (nuint)(2 * classAt[at]));
+                Vector128<ulong> value = Vector128.LoadUnsafe(ref table, unchecked((nuint)(2 * classAt[at])));
                 Vector128<ulong> change = value ^ before, same = ~change, ended = older & change;
                 seen |= change;
                 if (ended != Vector128<ulong>.Zero) EndLong(scan, ended, before, at, word);

@@ -39,17 +39,6 @@ public static partial class PageScript
     [JSImport("keepPixelsPerCentimetre", Module)]
     internal static partial void KeepPixelsPerCentimetre(double pixels);
 
-    [JSImport("showDraft", Module)]
-    internal static partial void ShowDraft(
-        string canvas,
-        [JSMarshalAs<JSType.MemoryView>] Span<byte> rows,
-        int ends,
-        int picks,
-        [JSMarshalAs<JSType.MemoryView>] Span<double> threading,
-        [JSMarshalAs<JSType.MemoryView>] Span<double> tieUp,
-        [JSMarshalAs<JSType.MemoryView>] Span<double> treadling,
-        int shafts);
-
     [JSImport("openSteps", Module)]
     internal static partial Task<string> OpenStepsAsync(string sheet);
 

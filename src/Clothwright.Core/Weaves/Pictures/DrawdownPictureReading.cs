@@ -1,6 +1,4 @@
-using Clothwright.Core.Weaves;
-
-namespace Clothwright.Drawing.Images;
+namespace Clothwright.Core.Weaves.Pictures;
 
 /// <summary>What was found in a picture.</summary>
 /// <param name="Drawdown">The drawdown.</param>

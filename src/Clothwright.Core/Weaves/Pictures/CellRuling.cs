@@ -1,4 +1,4 @@
-namespace Clothwright.Drawing.Images;
+namespace Clothwright.Core.Weaves.Pictures;
 
 /// <summary>Where the boundaries between cells lie along one side of a picture: at <c>Offset + k · Size</c>.</summary>
 /// <param name="Offset">A boundary, in pixels, 0 up to <paramref name="Size"/>.</param>

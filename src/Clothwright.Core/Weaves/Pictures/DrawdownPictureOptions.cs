@@ -1,6 +1,4 @@
-using Clothwright.Core.Weaves;
-
-namespace Clothwright.Drawing.Images;
+namespace Clothwright.Core.Weaves.Pictures;
 
 /// <summary>How a picture of a drawdown is to be read.</summary>
 public sealed record DrawdownPictureOptions

@@ -1,4 +1,4 @@
-namespace Clothwright.Drawing.Images;
+namespace Clothwright.Core.Weaves.Pictures;
 
 /// <summary>The tones of all cells of a picture, under one division into cells.</summary>
 internal sealed class CellGrid

@@ -75,6 +75,21 @@ public class DraftCheckCommandTests
         Assert.Contains("floating selvedge", run.Output.ReplaceLineEndings(" "), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Interlacing_firmness_repeat_and_symmetry_are_told()
+    {
+        JsonElement twill = CommandLine.Run("draft", "check", "2/2 twill", "--ends", "12", "--json").Json;
+
+        // 2/2 twill changes face twice in four threads either way: once a crossing, half as often as plain weave.
+        Assert.Equal(1, twill.GetProperty("crossingOverFirmness").GetDouble());
+        Assert.All(twill.GetProperty("changesPerEnd").EnumerateArray(), c => Assert.Equal(2, c.GetInt32()));
+        Assert.Equal(2, twill.GetProperty("meanPickFloat").GetDouble());
+        Assert.Equal((4, 4), (twill.GetProperty("repeatEnds").GetInt32(), twill.GetProperty("repeatPicks").GetInt32()));
+        Assert.Contains("warp and weft change places", twill.GetProperty("symmetries").EnumerateArray().Select(s => s.GetString()));
+        Assert.Contains("Symmetry     left and right alike", CommandLine.Run("draft", "check", "rosepath").Output, StringComparison.Ordinal);
+        Assert.Contains("none but the repeat", CommandLine.Run("draft", "check", "12341 | 1:12 2:3 3:134 4:2 | 112334").Output, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("tube", ExitCode.Done)]
     [InlineData("double width", ExitCode.Done)]

@@ -46,6 +46,17 @@ public class DraftFitCommandTests
     }
 
     [Fact]
+    public void What_the_loom_cannot_weave_is_shown_after_the_change_that_would_do()
+    {
+        CommandLine run = CommandLine.Run("draft", "fit", "rosepath", "--shafts", "3", "--treadles", "0");
+
+        // The threading is drawn from the last shaft down: now it is shaft 3.
+        string[] after = run.Output[run.Output.IndexOf("After that change:", StringComparison.Ordinal)..].Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        Assert.Contains('3', after[1]);
+        Assert.DoesNotContain('4', after[1]);
+    }
+
+    [Fact]
     public void The_table_tells_the_hole_of_every_end()
     {
         CommandLine text = CommandLine.Run("draft", "fit", "2/2 twill", "--rigid-heddles", "3", "--heddle", "10-dent");

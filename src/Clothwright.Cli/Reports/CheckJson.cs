@@ -38,6 +38,12 @@ internal static class CheckJson
             ["fewestTreadles"] = cloth.FewestTreadles,
             ["repeatEnds"] = cloth.Repeat.Ends,
             ["repeatPicks"] = cloth.Repeat.Picks,
+            ["changesPerEnd"] = Numbers(cloth.Counts.TransitionsPerEnd),
+            ["changesPerPick"] = Numbers(cloth.Counts.TransitionsPerPick),
+            ["meanEndFloat"] = Finite(cloth.Counts.MeanEndFloat),
+            ["meanPickFloat"] = Finite(cloth.Counts.MeanPickFloat),
+            ["crossingOverFirmness"] = cloth.Counts.CrossingOverFirmness,
+            ["symmetries"] = SymmetryWords.Of(cloth) is { } symmetries ? new JsonArray([.. symmetries.Select(w => (JsonNode)w)]) : null,
             ["endsPerCentimetre"] = check.Ends?.Value.PerCentimetre,
             ["picksPerCentimetre"] = check.Picks?.Value.PerCentimetre,
             ["floatAdvice"] = Advice(check.Floats),
@@ -74,6 +80,8 @@ internal static class CheckJson
         [longest.IsWarp ? "fromPick" : "fromEnd"] = longest.Start + 1,
         ["place"] = FloatPlace.Of(longest, check.Cloth.Ends, check.Cloth.Picks),
     };
+
+    private static JsonNode? Finite(double value) => double.IsFinite(value) ? value : null;
 
     private static JsonObject Component(ClothLayer layer) => new()
     {

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using Clothwright.Cli.Checks;
 using Clothwright.Core.Quantities;
@@ -22,6 +23,9 @@ internal static class CheckText
         text.AppendLine();
         text.AppendLine(cloth.TabbySheds is { } tabby ? $"Plain weave  shafts {tabby.OddEnds} against {tabby.EvenEnds}" : "Plain weave  not on this threading");
         text.AppendLine($"Face         {cloth.WarpFaceFraction * 100:0} % warp");
+        text.AppendLine(string.Create(CultureInfo.InvariantCulture, $"Firmness     {cloth.Counts.CrossingOverFirmness:0.00} changes of face a crossing (plain weave 2); mean float {cloth.Counts.MeanEndFloat:0.0} ends, {cloth.Counts.MeanPickFloat:0.0} picks"));
+        text.AppendLine($"Repeat       {cloth.Repeat.Ends} ends, {cloth.Repeat.Picks} picks");
+        WrappedText.Append(text, Symmetry(cloth), "Symmetry     ", "             ");
         text.AppendLine($"Fewest       {cloth.FewestShafts} shafts, {cloth.FewestTreadles} treadles with one treadle a pick");
         WrappedText.Append(text, string.Join(", ", cloth.EndsPerShaft!.Counts.Select((n, i) => $"{n} on shaft {i + 1}")) + $"; {cloth.EndsPerShaft.Heddles} in all", "Heddles      ", "             ");
         foreach (string note in cloth.Notes) WrappedText.Append(text, note);
@@ -60,6 +64,13 @@ internal static class CheckText
         FloatPurpose.ChildThrow => "a small child's piece",
         FloatPurpose.Blanket => "a throw or blanket",
         _ => $"a {purpose.ToString().ToLowerInvariant()}",
+    };
+
+    private static string Symmetry(ClothAnalysis cloth) => SymmetryWords.Of(cloth) switch
+    {
+        null => "not looked for in so large a repeat",
+        { Count: 0 } => "none but the repeat",
+        var words => string.Join("; ", words),
     };
 
     private static string Layers(ClothAnalysis cloth) => cloth.Layers switch

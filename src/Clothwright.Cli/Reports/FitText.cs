@@ -1,4 +1,5 @@
 using System.Text;
+using Clothwright.Core.Weaves;
 using Clothwright.Core.Weaves.Fitting;
 
 namespace Clothwright.Cli.Reports;
@@ -18,6 +19,11 @@ internal static class FitText
             : IsImpossible(fit, limits) ? "It cannot be woven on this loom as it stands."
             : $"No way was found to weave it on this loom; not proved that there is none{Longer(seconds)}.");
         foreach (string reason in fit.Reasons) WrappedText.Append(text, reason);
+        if (!fit.Feasible && fit.SmallestChange is { } change && FewestDraft.Of(change.Cloth).TryGet(out Draft? changed))
+        {
+            return text.AppendLine().AppendLine("After that change:").AppendLine().Append(DraftText.Of(changed)).ToString().TrimEnd();
+        }
+
         if (fit.Draft is { } draft) text.AppendLine().Append(DraftText.Of(draft));
         return text.ToString().TrimEnd();
     }

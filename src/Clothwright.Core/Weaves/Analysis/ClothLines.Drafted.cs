@@ -45,6 +45,7 @@ internal sealed partial class ClothLines
     // Which sets of ends lie on top, pick by pick, and the picks sorted by that.
     private static LineClasses AlikePicks(Draft draft, List<ulong> sets, out ulong[] moved)
     {
+        ulong[] each = [.. sets];
         ulong under = draft.RisingShed ? 0 : ShaftSet.FirstOf(sets.Count).Bits;
         var kindOfLift = new Dictionary<ulong, int>();
         var kindOfMoved = new Dictionary<ulong, int>();
@@ -57,7 +58,7 @@ internal sealed partial class ClothLines
             if (!kindOfLift.TryGetValue(lift, out int kind))
             {
                 ulong sheds = 0;
-                for (int set = 0; set < sets.Count; set++) sheds |= ((sets[set] & lift) != 0 ? 1UL : 0UL) << set;
+                for (int set = 0; set < each.Length; set++) sheds |= ((each[set] & lift) != 0 ? 1UL : 0UL) << set;
 
                 sheds ^= under;
                 if (!kindOfMoved.TryGetValue(sheds, out kind))

@@ -83,7 +83,7 @@ public sealed record WeaveCounts(ImmutableArray<int> TransitionsPerEnd, Immutabl
                 ulong word = row[i];
                 ulong change = word ^ ((word << 1) | carry);
                 if (i == row.Length - 1) change &= mask;
-                changes += BitOperations.PopCount(change);
+                changes = unchecked(changes + BitOperations.PopCount(change));
                 carry = word >> 63;
             }
 

@@ -54,7 +54,7 @@ public static partial class LoomFit
             {
                 int rise = layout.Up(kind).Count;
                 reasons.Add($"Cannot be woven on a counterbalance loom, because pick {pick} raises {rise} shafts against {layout.Shafts - rise}: "
-                    + "shafts that hang in pairs open a clear shed only when as many sink as rise (common practice, no source).");
+                    + "shafts that hang in pairs open a clear shed only when as many sink as rise (common practice, no source). Levers, a rising or sinking shed or a countermarche would do.");
                 clear = false;
             }
         }

@@ -32,6 +32,10 @@ public sealed class Phrases
     /// <param name="other">What is said instead.</param>
     public string Or(string key, string other) => _texts.GetValueOrDefault(key, other);
 
+    /// <summary>Whether there is a text under a key.</summary>
+    /// <param name="key">The key.</param>
+    public bool Has(string key) => _texts.ContainsKey(key);
+
     /// <summary>The text under a key with its places filled.</summary>
     /// <param name="key">The key.</param>
     /// <param name="fills">What stands in each place, by its name.</param>

@@ -45,6 +45,7 @@ public static class ClothwrightCommand
 
     private static RootCommand Tree() => new("Plans, checks and documents handwoven cloth: from yarn to handout.")
     {
+        new ServeCommand(),
         new PlanCommand(),
         new Command("yarn", "What a yarn really is, by its count, its label or a measured length.")
         {
@@ -52,6 +53,7 @@ public static class ClothwrightCommand
         },
         new SettCommand(),
         new ClothCommand(),
+        new CountCommand(),
         new Command("draft", "Drafts: make, check, fit to a loom, find faults, convert.")
         {
             new DraftMakeCommand(), new DraftCheckCommand(), new DraftFitCommand(), new DraftFaultsCommand(), new DraftConvertCommand(),

@@ -72,7 +72,7 @@ internal sealed class ShelfImportCommand : ShelfCommand
             int at = survey.Headers.IndexOf(parts[0].Trim());
             if (at < 0 || parts.Length != 2) throw new InputProblemException(new InputProblem($"\"{words}\" names no column of the table.", "--column", $"Write one of {string.Join(", ", survey.Headers)}, an equals sign and what it means, for example \"{survey.Headers[0]}=name\"."));
             string[] meaning = parts[1].Split(':', 2);
-            YarnColumnRole? role = Enum.GetValues<YarnColumnRole>().Where(r => Word(r.ToString()).Equals(meaning[0].Trim(), StringComparison.OrdinalIgnoreCase)).Select(r => (YarnColumnRole?)r).FirstOrDefault();
+            YarnColumnRole? role = Enum.GetValues<YarnColumnRole>().Where(r => string.Equals(Word(r.ToString()), meaning[0].Trim(), StringComparison.OrdinalIgnoreCase)).Select(r => (YarnColumnRole?)r).FirstOrDefault();
             if (role is not { } known) throw new InputProblemException(new InputProblem($"\"{meaning[0]}\" is nothing that a column can mean.", "--column", $"Use one of {string.Join(", ", Enum.GetNames<YarnColumnRole>().Select(Word))}."));
             columns = [.. columns.Select((c, i) => i == at ? new YarnColumn(known, meaning.Length > 1 ? meaning[1].Trim() : null) : c.Role == known ? new YarnColumn(YarnColumnRole.Ignore) : c)];
         }

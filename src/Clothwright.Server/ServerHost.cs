@@ -12,9 +12,11 @@ using Microsoft.AspNetCore.Hosting.Server.Features;
 
 namespace Clothwright.Server;
 
-/// <summary>Starts the studio's server. It listens on this machine only and reads no settings but those it is given.</summary>
+/// <summary>Starts the studio's server. It listens on this machine only, unless it is told otherwise, and reads no settings but those it is given.</summary>
 public static class ServerHost
 {
+    private const string ServerVersion = "1";
+
     /// <summary>Runs the server until it is told to stop.</summary>
     /// <param name="arguments">The words after the command, as <see cref="ServerOptions.Parse"/> reads them.</param>
     /// <returns>The exit code: 0 done, 2 bad input.</returns>
@@ -38,6 +40,7 @@ public static class ServerHost
             await using WebApplication server = await BuildAsync(options, cancel);
             await server.StartAsync(cancel);
             await Console.Out.WriteLineAsync($"Clothwright is open at {AddressOf(server)} and keeps its studio in {options.DataFolder}. Stop it with Ctrl+C.");
+            if (options.Lan) await WarnOfNetworkAsync(AddressOf(server).Port);
             await server.WaitForShutdownAsync(cancel);
             return 0;
         }
@@ -72,7 +75,8 @@ public static class ServerHost
         {
             kestrel.AddServerHeader = false;
             kestrel.Limits.MaxRequestBodySize = UploadLimits.RecordBytes;
-            if (options.Port == 0) kestrel.Listen(IPAddress.Loopback, 0);
+            if (options.Lan) kestrel.ListenAnyIP(options.Port);
+            else if (options.Port == 0) kestrel.Listen(IPAddress.Loopback, 0);
             else kestrel.ListenLocalhost(options.Port);
         });
         // A built (not yet published) server takes the page's files from where the build left them.
@@ -82,17 +86,37 @@ public static class ServerHost
         builder.Services.AddRouting();
         builder.Services.AddSingleton(studio);
         builder.Services.AddSingleton(options);
+        builder.Services.AddSingleton(HostNames.Of(options.Lan));
         builder.Services.ConfigureHttpJsonOptions(json => json.SerializerOptions.TypeInfoResolverChain.Insert(0, StudioJson.Default));
-        builder.Services.AddOpenApi();
+        builder.Services.AddOpenApi(description => description.AddDocumentTransformer((document, _, _) =>
+        {
+            document.Info.Title = "Clothwright studio";
+            document.Info.Version = ServerVersion;
+            // The same wherever it listens.
+            document.Servers = [];
+            return Task.CompletedTask;
+        }));
         WebApplication server = builder.Build();
         server.UseMiddleware<GuardHeaders>();
         server.UseMiddleware<ProblemCatcher>();
-        server.UseMiddleware<LoopbackGuard>();
+        server.UseMiddleware<HostGuard>();
         server.UseMiddleware<CrossSiteGuard>();
         server.UseRouting();
         server.MapStudioApi();
         server.MapPage();
         return server;
+    }
+
+    // It listens on every address; in its own window it is best opened by the name that never changes.
+    private static Uri Shown(Uri address) => address.Host is "[::]" or "0.0.0.0" ? new UriBuilder(address) { Host = "localhost" }.Uri : address;
+
+    private static async Task WarnOfNetworkAsync(int port)
+    {
+        await Console.Out.WriteLineAsync("It is open to the network: whoever is in it can read and change everything, and what is sent can be listened to. Use it in a house or class that you trust, never in a public place.");
+        foreach (IPAddress address in HostNames.Addresses().Where(a => a.AddressFamily == System.Net.Sockets.AddressFamily.InterNetwork))
+        {
+            await Console.Out.WriteLineAsync($"Other devices open it at http://{address}:{port.ToString(System.Globalization.CultureInfo.InvariantCulture)}");
+        }
     }
 
     /// <summary>The address at which a started server listens.</summary>
@@ -102,6 +126,6 @@ public static class ServerHost
         ArgumentNullException.ThrowIfNull(server);
         string address = server.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()?.Addresses.FirstOrDefault()
             ?? throw new InvalidOperationException("The server was not started.");
-        return new Uri(address);
+        return Shown(new Uri(address));
     }
 }

@@ -9,16 +9,19 @@ public sealed record ServerOptions
     /// <summary>The port that is used when none is named.</summary>
     public const int UsualPort = 5080;
 
-    /// <summary>The port, on this machine only; 0 lets the system choose one.</summary>
+    /// <summary>The port; 0 lets the system choose one.</summary>
     public int Port { get; init; } = UsualPort;
 
     /// <summary>The folder in which the studio is kept.</summary>
     public string DataFolder { get; init; } = Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.Create), "clothwright");
 
+    /// <summary>Whether other devices in the network may call, not this machine alone.</summary>
+    public bool Lan { get; init; }
+
     /// <summary>Whether an empty studio is filled with the demo studio.</summary>
     public bool Demo { get; init; } = true;
 
-    /// <summary>Reads <c>--port NUMBER</c>, <c>--data DIR</c> and <c>--no-demo</c>.</summary>
+    /// <summary>Reads <c>--port NUMBER</c>, <c>--data DIR</c>, <c>--lan</c> and <c>--no-demo</c>.</summary>
     /// <param name="arguments">The words after the command.</param>
     public static Parsed<ServerOptions> Parse(IReadOnlyList<string> arguments)
     {
@@ -33,7 +36,13 @@ public sealed record ServerOptions
                 continue;
             }
 
-            if (word is not ("--port" or "--data")) return new InputProblem($"\"{word}\" is not known here.", word, "Use --port 5080, --data DIR or --no-demo.");
+            if (word is "--lan")
+            {
+                options = options with { Lan = true };
+                continue;
+            }
+
+            if (word is not ("--port" or "--data")) return new InputProblem($"\"{word}\" is not known here.", word, "Use --port 5080, --data DIR, --lan or --no-demo.");
             if (++i == arguments.Count) return new InputProblem($"Nothing follows {word}.", word, word is "--port" ? "Write for example --port 5080." : "Name a folder, for example --data studio.");
             if (word is "--data") options = options with { DataFolder = Path.GetFullPath(arguments[i]) };
             else if (int.TryParse(arguments[i], NumberStyles.None, CultureInfo.InvariantCulture, out int port) && port <= ushort.MaxValue) options = options with { Port = port };

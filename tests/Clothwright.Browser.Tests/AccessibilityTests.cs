@@ -1,5 +1,3 @@
-using Deque.AxeCore.Commons;
-using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 
 namespace Clothwright.Browser.Tests;
@@ -16,8 +14,22 @@ public class AccessibilityTests(Studio studio)
         await using Visit visit = await studio.OpenAsync(width, height, scheme);
         await visit.Page.Locator("#warp-length").ClickAsync();
         foreach (ILocator more in await visit.Page.Locator(".more > summary").AllAsync()) await more.ClickAsync();
-        AxeResult result = await visit.Page.RunAxe();
-        Assert.Equal("", string.Join('\n', result.Violations.SelectMany(v => v.Nodes.Select(n => $"{v.Id}: {v.Help} {n.Html}"))));
+        Assert.Equal("", await visit.HindrancesAsync());
+    }
+
+    [Theory]
+    [InlineData(1440, ColorScheme.Dark)]
+    [InlineData(390, ColorScheme.Light)]
+    public async Task The_other_pages_of_the_studio_hold_no_hindrance(int width, ColorScheme scheme)
+    {
+        await using Visit visit = await studio.OpenAsync(width, 900, scheme, address: "sheets");
+        foreach (string address in (string[])["sheets", "begin?from=yarns", "begin?from=piece", "begin?from=draft", "sheets/reedbed-scarves/saves", "sheets/lost-at-sea"])
+        {
+            await visit.GoAsync(address);
+            await visit.Page.WaitForSelectorAsync("main h1");
+            Assert.Equal("", await visit.HindrancesAsync());
+            Assert.Equal(0, await visit.Page.EvaluateAsync<int>("document.documentElement.scrollWidth - document.documentElement.clientWidth"));
+        }
     }
 
     [Theory]

@@ -90,6 +90,7 @@ public class SavingTests(Studio studio)
         await Expect(question).ToBeFocusedAsync();
         await Expect(question).ToContainTextAsync("Ebb scarves");
         await Expect(question).ToContainTextAsync("Flood scarves");
+        Assert.Equal("", await tablet.HindrancesAsync());
         await desk.ReloadAsync();
         Assert.Equal("Ebb scarves", await desk.BlankAsync("title"));
 
@@ -162,10 +163,10 @@ public class SavingTests(Studio studio)
         await using Visit visit = await studio.OpenAsync(address: "sheets");
         ILocator shawl = visit.Page.Locator(".sheets a[href$='heron-shawl']");
         string title = await shawl.InnerTextAsync();
-        await visit.Page.GetByRole(AriaRole.Button, new PageGetByRoleOptions { Name = $"Put {title} away" }).ClickAsync();
+        await visit.Page.GetByRole(AriaRole.Button, new PageGetByRoleOptions { Name = $"Put away: {title}" }).ClickAsync();
         await Expect(shawl).ToHaveCountAsync(0);
         await visit.Page.Locator(".pick label", new PageLocatorOptions { HasText = "put away" }).ClickAsync();
-        await visit.Page.GetByRole(AriaRole.Button, new PageGetByRoleOptions { Name = $"Bring {title} back" }).ClickAsync();
+        await visit.Page.GetByRole(AriaRole.Button, new PageGetByRoleOptions { Name = $"Bring back: {title}" }).ClickAsync();
         await visit.Page.Locator(".pick label", new PageLocatorOptions { HasText = "at hand" }).ClickAsync();
         await shawl.ClickAsync();
         await Expect(visit.Page.Locator("#title")).ToHaveValueAsync(title);

@@ -20,6 +20,7 @@ public sealed class Studio : IAsyncLifetime
     /// <param name="scheme">Whether the device asks for light or dark.</param>
     /// <param name="address">The page that is opened, without the slash at its beginning.</param>
     /// <param name="language">The language that the browser asks for.</param>
+    /// <param name="demo">Whether the demo studio is in it.</param>
     /// <param name="with">A visit whose server is visited too, from another device; null for a server of its own.</param>
     public async Task<Visit> OpenAsync(
         int width = 1440,
@@ -27,19 +28,29 @@ public sealed class Studio : IAsyncLifetime
         ColorScheme scheme = ColorScheme.Light,
         string address = "",
         string language = "en",
+        bool demo = true,
         Visit? with = null)
     {
-        StudioProcess server = with?.Server ?? await StudioProcess.StartAsync(_program);
-        IBrowserContext context = await _browser!.NewContextAsync(new BrowserNewContextOptions
+        StudioProcess server = with?.Server ?? await StudioProcess.StartAsync(_program, demo);
+        try
         {
-            ViewportSize = new ViewportSize { Width = width, Height = height },
-            ColorScheme = scheme,
-            ReducedMotion = ReducedMotion.Reduce,
-            BaseURL = server.Address,
-            Locale = language,
-        });
-        context.SetDefaultTimeout(Patience);
-        return await Visit.BeginAsync(context, server, owns: with is null, address);
+            IBrowserContext context = await _browser!.NewContextAsync(new BrowserNewContextOptions
+            {
+                ViewportSize = new ViewportSize { Width = width, Height = height },
+                ColorScheme = scheme,
+                ReducedMotion = ReducedMotion.Reduce,
+                BaseURL = server.Address,
+                Locale = language,
+            });
+            context.SetDefaultTimeout(Patience);
+            return await Visit.BeginAsync(context, server, owns: with is null, address);
+        }
+        catch when (with is null)
+        {
+            // Nobody else would end it.
+            await server.DisposeAsync();
+            throw;
+        }
     }
 
     /// <inheritdoc />

@@ -1,5 +1,7 @@
 using System.Collections.Concurrent;
 using System.Globalization;
+using Deque.AxeCore.Commons;
+using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 
 namespace Clothwright.Browser.Tests;
@@ -49,6 +51,38 @@ public sealed class Visit : IAsyncDisposable
         ILocator blank = Page.Locator($"#{id}");
         await blank.FillAsync(text);
         await blank.PressAsync("Tab");
+    }
+
+    /// <summary>What hinders people who read, hear or steer the page in other ways, as the axe rules find it; empty for nothing.</summary>
+    public async Task<string> HindrancesAsync()
+    {
+        AxeResult result = await Page.RunAxe();
+        return string.Join('\n', result.Violations.SelectMany(v => v.Nodes.Select(n => $"{v.Id}: {v.Help} {n.Html}")));
+    }
+
+    /// <summary>Drops a file on the page.</summary>
+    /// <param name="name">Its name.</param>
+    /// <param name="text">What it holds.</param>
+    public Task DropAsync(string name, string text) => Page.EvaluateAsync(
+        """
+        ([name, text]) => {
+          const data = new DataTransfer();
+          data.items.add(new File([text], name));
+          document.querySelector('main').dispatchEvent(new DragEvent('drop', { dataTransfer: data, bubbles: true, cancelable: true }));
+        }
+        """,
+        new[] { name, text });
+
+    /// <summary>Goes on by the tab key until something has the focus.</summary>
+    /// <param name="id">Its id.</param>
+    public async Task TabToAsync(string id)
+    {
+        await Page.WaitForSelectorAsync($"#{id}");
+        for (int stop = 0; await Page.EvaluateAsync<string>("document.activeElement.id") != id; stop++)
+        {
+            if (stop == 200) throw new InvalidOperationException($"#{id} cannot be reached by the tab key.");
+            await Page.Keyboard.PressAsync("Tab");
+        }
     }
 
     /// <summary>Waits until the studio has the last step.</summary>

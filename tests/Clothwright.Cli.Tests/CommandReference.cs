@@ -11,7 +11,7 @@ internal static class CommandReference
 
         Written from the program by its tests: change the program, not this page. A tour with real output stands in [the guide](../guide/commands.md).
 
-        Every command takes `--json` (numbers in SI units, the unit in each name) and `--help`; `clothwright --version` tells the version. With `--json` a problem is JSON too, on the error output.
+        Every command that reports takes `--json` (numbers in SI units, the unit in each name) and every command `--help`; `clothwright --version` tells the version. With `--json` a problem is JSON too, on the error output.
 
         | exit code | meaning |
         | --- | --- |

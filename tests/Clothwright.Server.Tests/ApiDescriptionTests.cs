@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Clothwright.TestKit;
 using Microsoft.AspNetCore.Http.Metadata;
 using Microsoft.AspNetCore.Routing;
 using Microsoft.Extensions.DependencyInjection;
@@ -20,6 +21,17 @@ public class ApiDescriptionTests
         route.RoutePattern.RawText is { } text && text.StartsWith("/api/", StringComparison.Ordinal) && text != "/api/openapi.json" && route.Order != int.MaxValue;
 
     [Fact]
+    public async Task The_written_description_is_that_of_the_server()
+    {
+        await using StudioServer server = await StudioServer.StartAsync();
+        string path = Repository.PathOf("docs", "reference", "openapi.json");
+        string actual = (await server.Http.GetStringAsync("api/openapi.json")).ReplaceLineEndings("\n").TrimEnd() + "\n";
+        string written = File.Exists(path) ? (await File.ReadAllTextAsync(path)).ReplaceLineEndings("\n") : "";
+        if (actual != written) await File.WriteAllTextAsync(path + ".received", actual);
+        Assert.True(actual == written, "docs/reference/openapi.json is not what the server does: read openapi.json.received beside it, and rename it if it is right.");
+    }
+
+    [Fact]
     public async Task The_description_lists_the_addresses_and_their_refusals()
     {
         await using StudioServer server = await StudioServer.StartAsync();
@@ -33,14 +45,15 @@ public class ApiDescriptionTests
     [InlineData("--port", "eighty")]
     [InlineData("--port", "70000")]
     [InlineData("--port")]
-    [InlineData("--lan")]
+    [InlineData("--everywhere")]
     public void What_cannot_be_an_option_is_refused(params string[] words) => Assert.NotNull(ServerOptions.Parse(words).Problem);
 
     [Fact]
     public void Options_are_read_from_the_words_after_the_command()
     {
-        ServerOptions options = ServerOptions.Parse(["--port", "6001", "--data", "/tmp/estuary", "--no-demo"]).Value;
-        Assert.Equal((6001, Path.GetFullPath("/tmp/estuary"), false), (options.Port, options.DataFolder, options.Demo));
-        Assert.Equal(5080, ServerOptions.Parse([]).Value.Port);
+        ServerOptions options = ServerOptions.Parse(["--port", "6001", "--data", "/tmp/estuary", "--no-demo", "--lan"]).Value;
+        Assert.Equal((6001, Path.GetFullPath("/tmp/estuary"), false, true), (options.Port, options.DataFolder, options.Demo, options.Lan));
+        ServerOptions usual = ServerOptions.Parse([]).Value;
+        Assert.Equal((5080, true, false), (usual.Port, usual.Demo, usual.Lan));
     }
 }

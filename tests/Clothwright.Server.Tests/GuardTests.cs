@@ -34,6 +34,29 @@ public class GuardTests
     }
 
     [Theory]
+    [InlineData("marsh.example")]
+    [InlineData("0.0.0.0")]
+    [InlineData("192.0.2.7")]
+    public async Task Open_to_the_network_it_still_answers_to_its_own_names_only(string foreign)
+    {
+        // 192.0.2.0/24 is set aside for documentation and no machine's own: RFC 5737.
+        await using StudioServer server = await StudioServer.StartAsync(lan: true);
+        using HttpResponseMessage refused = await server.SendAsync(HttpMethod.Get, "api/studio", r => r.Headers.Host = foreign);
+        await StudioServer.RefusalAsync(refused, HttpStatusCode.MisdirectedRequest);
+        using HttpResponseMessage answer = await server.SendAsync(HttpMethod.Get, "api/studio", r => r.Headers.Host = $"{Dns.GetHostName()}.local");
+        Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+    }
+
+    [Fact]
+    public async Task Only_this_machine_is_listened_to_unless_it_is_asked_otherwise()
+    {
+        await using StudioServer server = await StudioServer.StartAsync();
+        Assert.True(IPAddress.IsLoopback(IPAddress.Parse(server.Http.BaseAddress!.Host.Trim('[', ']'))));
+        await using StudioServer open = await StudioServer.StartAsync(lan: true);
+        Assert.Equal("localhost", open.Http.BaseAddress!.Host);
+    }
+
+    [Theory]
     [InlineData("Sec-Fetch-Site", "cross-site")]
     [InlineData("Sec-Fetch-Site", "same-site")]
     [InlineData("Origin", "http://marsh.example")]

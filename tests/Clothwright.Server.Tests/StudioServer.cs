@@ -27,10 +27,10 @@ internal sealed class StudioServer : IAsyncDisposable
 
     public IServiceProvider Services => _server.Services;
 
-    public static async Task<StudioServer> StartAsync(bool demo = false)
+    public static async Task<StudioServer> StartAsync(bool demo = false, bool lan = false)
     {
         string folder = Directory.CreateTempSubdirectory("clothwright-server-").FullName;
-        WebApplication server = await ServerHost.BuildAsync(new ServerOptions { Port = 0, DataFolder = folder, Demo = demo });
+        WebApplication server = await ServerHost.BuildAsync(new ServerOptions { Port = 0, DataFolder = folder, Demo = demo, Lan = lan });
         await server.StartAsync();
         return new StudioServer(folder, server);
     }

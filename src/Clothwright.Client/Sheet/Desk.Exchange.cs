@@ -149,13 +149,13 @@ public sealed partial class Desk
         {
             await ArriveAsync(current.Worksheet.GetRawText(), current.Version);
         }
-        else if (answer.Status == 404 && copy.Version > 0)
+        else if (answer.Status == 404)
         {
             // A studio that does not know the worksheet, for example a new folder: it gets it as something new.
             _copy = _copy with { Version = 0, Document = null, Unsent = true };
             _again = true;
         }
-        else if (answer.Status is not (304 or 404))
+        else if (answer.Status != 304)
         {
             Refusal = answer.Report is { } report ? report.Detail : $"{answer.Status}";
         }
@@ -170,6 +170,7 @@ public sealed partial class Desk
             return;
         }
 
+        Settle();
         Worksheet? origin = _copy.Document is null ? null : Read(_copy.Document);
         WorksheetJoin join = WorksheetJoin.Of(origin, Worksheet, theirs);
         string arrived = Json(theirs);

@@ -12,12 +12,17 @@ public sealed partial class Desk
     private bool _apart;
     private bool _listening;
 
-    /// <summary>The worksheet last worked on in this browser; on a first visit the first of the studio, else the demonstration.</summary>
+    /// <summary>The worksheet last worked on in this browser; on a first visit the first of the studio. Empty where the studio has none yet; the demonstration where it does not answer.</summary>
     public async Task<string> LastSheetAsync()
     {
         string last = PageScript.LastSheet();
         if (last.Length > 0) return last;
-        return await studio.ListAsync() is [var first, ..] ? first.Id : DemoSheet.Id;
+        return await studio.ListAsync() switch
+        {
+            [var first, ..] => first.Id,
+            [] => "",
+            null => DemoSheet.Id,
+        };
     }
 
     /// <summary>Lays a worksheet on the desk as she left it.</summary>
@@ -25,6 +30,7 @@ public sealed partial class Desk
     /// <returns>Done, Gone where there is no such worksheet, Away where the studio does not answer and this browser has never seen it.</returns>
     public async Task<Opening> OpenAsync(string sheet)
     {
+        Settle();
         Listen();
         if (sheet == Sheet && _json.Length > 0 && !_apart) return Opening.Done;
         string? kept = await keeper.OpenAsync(sheet);
@@ -33,7 +39,7 @@ public sealed partial class Desk
         {
             StudioAnswer answer = await studio.ReadAsync(sheet);
             Parsed<Worksheet> read = answer.IsDone ? TryRead(answer.Text) : DemoSheet.Read();
-            if (!answer.IsDone && sheet != DemoSheet.Id) return answer.IsAway ? Opening.Away : Opening.Gone;
+            if (!answer.IsDone && !(answer.IsAway && sheet == DemoSheet.Id)) return answer.IsAway ? Opening.Away : Opening.Gone;
             if (!read.TryGet(out Worksheet? opened)) return Opening.Gone;
             await BeginAsync(sheet, opened, new SheetCopy { Title = opened.Title, Version = answer.IsDone ? answer.Version : 0, Document = Json(opened) });
         }
@@ -54,6 +60,7 @@ public sealed partial class Desk
     public async Task<string> BeginAsync(Worksheet worksheet)
     {
         ArgumentNullException.ThrowIfNull(worksheet);
+        Settle();
         Listen();
         string sheet = Guid.CreateVersion7().ToString("N");
         await keeper.OpenAsync(sheet);

@@ -1,0 +1,20 @@
+using System.Diagnostics;
+using Microsoft.Playwright;
+
+namespace Clothwright.FirstLoad;
+
+/// <summary>Times one opening of the page.</summary>
+internal static class Opening
+{
+    /// <summary>Milliseconds from asking for the address until a decision can be written and the plan stands.</summary>
+    public static async Task<double> TimeAsync(IPage page, string address)
+    {
+        long begun = Stopwatch.GetTimestamp();
+        await page.GotoAsync(address, new PageGotoOptions { WaitUntil = WaitUntilState.Commit });
+        await page.Locator("#piece-0-width").WaitForAsync();
+        await page.Locator("#tally-ends").WaitForAsync();
+        return Stopwatch.GetElapsedTime(begun).TotalMilliseconds;
+    }
+
+    public static double Median(IReadOnlyCollection<double> times) => times.Order().ElementAt(times.Count / 2);
+}

@@ -18,16 +18,17 @@ public static class HandoutComposer
         HandoutOptions chosen = options ?? HandoutOptions.Plain;
         var threading = FullThreading.Of(plan);
         var sections = ImmutableArray.CreateBuilder<HandoutSection>();
-        sections.Add(new HandoutSection("At a glance", [.. Note(chosen), GlanceText.Of(plan, chosen), .. ClothLooks.Blocks(plan)]));
+        sections.Add(new HandoutSection("At a glance", [.. Note(chosen), GlanceText.Of(plan, chosen), .. ClothLooks.Blocks(plan), new MeasureBarBlock("Lay a rule on the bar: 10 cm above, 4 in below. If it is longer or shorter, print once more at 100 %, not fitted to the page.")]));
         sections.Add(new HandoutSection("Materials", MaterialsText.Of(plan, chosen)));
         sections.Add(new HandoutSection("Tools", [ToolsText.Of(plan, threading)]));
+        sections.Add(new HandoutSection("Sett and reed", ReedText.Of(plan)));
         sections.Add(new HandoutSection("Draft", DraftText.Of(plan, threading)));
         sections.Add(new HandoutSection("Warp colour order", WindingText.Of(plan)));
         sections.Add(new HandoutSection("The warp, front to back", [StripText.Of(plan)]));
         AddCautions(sections, plan);
         sections.Add(new HandoutSection("Step by step", [new StepsBlock([.. DressingSteps.Of(plan, threading), .. WeavingSteps.Of(plan), .. FinishingSteps.Of(plan)])]));
         sections.Add(new HandoutSection("Measure and write down", MeasuresText.Of(plan)));
-        if (chosen.Workings) sections.Add(Workings(plan));
+        if (chosen.Workings) sections.Add(WorkingsText.Of(plan));
         return new Handout(plan.Request.Title, MakesText.Of(plan), sections.ToImmutable()) { Author = chosen.Author, Edition = chosen.Edition };
     }
 
@@ -46,12 +47,4 @@ public static class HandoutComposer
             sections.Add(new HandoutSection("Before you begin", [.. plan.Warnings.Select(w => new ParagraphBlock(Words.Sentence(w.ToString())))]));
         }
     }
-
-    private static HandoutSection Workings(PlanResult plan) => new(
-        "Workings",
-        [
-            new ParagraphBlock("How every figure came to be: the rule, its source, how far the figure may be off, and below it, set in, what went into it. A figure that comes up again is worked only once."),
-            new WorkingsBlock([.. plan.Figures.All.Select((Figure f) => f.Value.Working)]),
-        ])
-    { StartsPage = true };
 }

@@ -3,12 +3,11 @@ using System.Collections.Frozen;
 namespace Clothwright.Drawing.Fonts;
 
 /// <summary>Breaks text into lines that fit a width.</summary>
-internal static class TextWrap
+internal static partial class TextWrap
 {
     private static readonly FrozenSet<string> Units = FrozenSet.ToFrozenSet(
         ["mm", "cm", "m", "in", "yd", "g", "kg", "oz", "lb", "h", "%", "tex", "g/m²", "oz/yd²", "yd/lb"], StringComparer.Ordinal);
 
-    // Words are measured one by one; what kerning across a blank may add is kept free.
     private const float KernedBlank = 0.02f;
 
     /// <summary>Breaks at blanks; a word wider than the line is broken inside.</summary>
@@ -22,24 +21,42 @@ internal static class TextWrap
         var lines = new List<TextRun>();
         var line = new List<string>();
         float used = 0;
-        float blank = new TextRun("n n", face, size).Width - 2 * new TextRun("n", face, size).Width + KernedBlank * size;
+        float blank = Blank(face, size);
         foreach (string word in Words(PrintableText.Clean(text)).SelectMany(w => Parts(w, face, size, width)))
         {
             float wide = new TextRun(word, face, size).Width;
-            if (line.Count > 0 && used + blank + wide > width) Close();
+            if (line.Count > 0 && used + blank + wide > width) Close(goesOn: true);
             used += (line.Count > 0 ? blank : 0) + wide;
             line.Add(word);
         }
 
-        if (line.Count > 0) Close();
+        if (line.Count > 0) Close(goesOn: false);
         return lines;
 
-        void Close()
+        void Close(bool goesOn)
         {
-            lines.Add(new TextRun(string.Join(' ', line), face, size));
+            lines.Add(new TextRun(string.Join(' ', line), face, size) { GoesOn = goesOn });
             line.Clear();
             used = 0;
         }
+    }
+
+    /// <summary>A text on one line: all of it if it fits, else its beginning with three dots.</summary>
+    /// <param name="text">The text; cleaned here.</param>
+    /// <param name="style">How it is set.</param>
+    /// <param name="width">Width of the line in points.</param>
+    public static TextRun Fitted(string text, TextStyle style, float width)
+    {
+        var whole = new TextRun(text.Length > MostInLine ? text[..MostInLine] : text, style.Face, style.Size);
+        if (whole.Width <= width && text.Length <= MostInLine) return whole;
+        var dots = new TextRun("…", style.Face, style.Size);
+        List<TextRun> lines = Lines(text, style.Face, style.Size, Math.Max(1, width - dots.Width));
+        return lines.Count switch
+        {
+            0 => new TextRun("", style.Face, style.Size),
+            1 => lines[0],
+            _ => new TextRun(lines[0].Text + "…", style.Face, style.Size),
+        };
     }
 
     // Words between blanks; a number keeps its unit beside it.

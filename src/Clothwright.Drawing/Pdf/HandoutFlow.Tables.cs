@@ -3,6 +3,7 @@ using Clothwright.Core.Publishing;
 using Clothwright.Core.Publishing.Blocks;
 using Clothwright.Drawing.Figures;
 using Clothwright.Drawing.Fonts;
+using Clothwright.Drawing.Pdf.Tags;
 
 namespace Clothwright.Drawing.Pdf;
 
@@ -12,25 +13,25 @@ internal sealed partial class HandoutFlow
     private const float ColumnGap = 14;
     private const float RowPadding = 2.2f;
     private const float ChipSize = 9;
+    private const float WritingHeight = 19;
 
     private void AddFigures(FiguresBlock block)
     {
-        float labelWidth = width * 0.36f;
-        float metricWidth = width * 0.20f;
-        float customaryWidth = width * 0.20f;
-        float noteWidth = width - labelWidth - metricWidth - customaryWidth;
+        float[] left = [0, width * 0.36f, width * 0.56f, width * 0.76f];
         float space = _blockSpace;
         int first = _items.Count;
+        TagNode table = _section.Add(TagRole.Table);
         foreach (HandoutFigure figure in block.Figures)
         {
-            List<TextRun> label = Wrap(figure.Label, PageStyles.Body, labelWidth - ColumnGap);
-            List<TextRun> metric = Wrap(figure.Metric, PageStyles.Strong, metricWidth - ColumnGap);
-            bool same = figure.Customary == figure.Metric;
-            List<TextRun> customary = same ? [] : Wrap(figure.Customary, PageStyles.Body, customaryWidth - ColumnGap);
-            List<TextRun> note = Wrap(figure.Note, PageStyles.Note, noteWidth);
+            string customary = figure.Customary == figure.Metric ? "" : figure.Customary;
+            TagNode row = table.Add(TagRole.Row);
             AddRow(
-                [(label, PageStyles.Body, 0, null), (metric, PageStyles.Strong, labelWidth, null), (customary, PageStyles.Body, labelWidth + metricWidth, null),
-                    (note, PageStyles.Note, labelWidth + metricWidth + customaryWidth, null)],
+                [
+                    Cell(figure.Label, PageStyles.Body, left[0], left[1] - ColumnGap, row.Add(TagRole.Head, TagRole.RowScope)),
+                    Cell(figure.Metric, PageStyles.Strong, left[1], left[2] - ColumnGap, row.Add(TagRole.Cell)),
+                    Cell(customary, PageStyles.Body, left[2], left[3] - ColumnGap, row.Add(TagRole.Cell)),
+                    Cell(figure.Note, PageStyles.Note, left[3], width, row.Add(TagRole.Cell)),
+                ],
                 PageStyles.Body.LineHeight, Palette.LinenLine, null, space, null);
             space = 0;
         }
@@ -38,28 +39,33 @@ internal sealed partial class HandoutFlow
         KeepEnds(first);
     }
 
+    private static TableCell Cell(string text, TextStyle style, float left, float right, TagNode owner) =>
+        new(Wrap(text, style, right - left), style, left, owner);
+
     // A row of wrapped cells; one taller than most of a page is cut between lines, and goes on over the page.
-    private void AddRow(
-        (List<TextRun> Lines, TextStyle Style, float X, float? Right)[] cells, float lineHeight, SrgbColour rule, SrgbColour? chip, float space, FlowItem? head)
+    private void AddRow(TableCell[] cells, float lineHeight, SrgbColour rule, SrgbColour? chip, float space, FlowItem? head, float? wide = null)
     {
         int most = Math.Max(1, (int)(height * 0.7f / lineHeight));
         int all = cells.Max(c => c.Lines.Count);
+        float least = cells.Any(c => c.WriteTo is not null) ? WritingHeight : 0;
         for (int from = 0; from == 0 || from < all; from += most)
         {
             int lines = Math.Max(1, Math.Min(most, all - from));
             bool last = from + most >= all;
             int start = from;
-            float high = lines * lineHeight + 2 * RowPadding;
+            float high = Math.Max(least, lines * lineHeight + 2 * RowPadding);
+            float top = (high - lines * lineHeight) / 2;
             _items.Add(new FlowItem(high, (canvas, x, y) =>
             {
-                if (start == 0 && chip is { } colour) PageInk.Fill(canvas, x, y + RowPadding + (lineHeight - ChipSize) / 2, ChipSize, ChipSize, colour, Palette.Ink);
-                foreach ((List<TextRun> text, TextStyle style, float left, float? right) in cells)
+                if (start == 0 && chip is { } colour) PageInk.Fill(canvas, x, y + top + (lineHeight - ChipSize) / 2, ChipSize, ChipSize, colour, Palette.Ink);
+                foreach (TableCell cell in cells)
                 {
-                    float raised = 0.36f * (PageStyles.Body.Size - style.Size); // all styles on one baseline
-                    PageInk.Lines(canvas, [.. text.Skip(start).Take(lines)], style with { LineHeight = lineHeight }, x + left, y + RowPadding + raised, x + right);
+                    float raised = 0.36f * (PageStyles.Body.Size - cell.Style.Size); // all styles on one baseline
+                    PageInk.Lines(canvas, [.. cell.Lines.Skip(start).Take(lines)], cell.Style with { LineHeight = lineHeight }, x + cell.X, y + top + raised, cell.Owner, x + cell.Right);
+                    if (cell.WriteTo is { } end) PageInk.Rule(canvas, x + cell.X, y + high - 4, end - cell.X, Palette.ThinInk, 0.5f);
                 }
 
-                if (last) PageInk.Rule(canvas, x, y + high, width, rule, head is null && chip is null && rule == Palette.Ink ? 0.7f : 0.5f);
+                if (last) PageInk.Rule(canvas, x, y + high, wide ?? width, rule, rule == Palette.Ink ? 0.7f : 0.5f);
             })
             { SpaceBefore = start == 0 ? space : 0, HeadOnNewPage = head });
         }
@@ -69,37 +75,44 @@ internal sealed partial class HandoutFlow
     {
         TextStyle style = block.Columns.Length > 6 ? PageStyles.Dense : PageStyles.Body;
         float[] widths = TableWidths.Share(block, style, PageStyles.ColumnHead, width, ColumnGap, ChipSize + 5);
+        TagNode table = _section.Add(TagRole.Table);
         int before = _items.Count;
-        AddCells([.. block.Columns.Select(c => c.Heading)], block, widths, PageStyles.ColumnHead, null, Palette.Ink, null, _blockSpace);
+        AddCells([.. block.Columns.Select(c => c.Heading)], block, widths, PageStyles.ColumnHead, null, null, _blockSpace, table.Add(TagRole.Row));
         FlowItem? head = _items.Count == before + 1 && _items[before].Height < height / 4 ? _items[before] with { SpaceBefore = 0 } : null;
         for (int i = before; i < _items.Count; i++) _items[i] = _items[i] with { KeepWithNext = true };
         int first = _items.Count;
-        foreach (TableRow row in block.Rows) AddCells([.. row.Cells], block, widths, style, row, Palette.LinenLine, head, 0);
+        foreach (TableRow row in block.Rows) AddCells([.. row.Cells], block, widths, style, row, head, 0, table.Add(TagRole.Row));
         KeepEnds(first);
     }
 
-    private void AddCells(string[] cells, TableBlock block, float[] widths, TextStyle style, TableRow? row, SrgbColour rule, FlowItem? head, float space)
+    private void AddCells(string[] texts, TableBlock block, float[] widths, TextStyle style, TableRow? row, FlowItem? head, float space, TagNode owner)
     {
         float chipWidth = block.Rows.Any(r => r.Chip is not null) ? ChipSize + 5 : 0;
-        var placed = new (List<TextRun>, TextStyle, float, float?)[cells.Length];
+        var cells = new TableCell[texts.Length];
         float left = 0;
-        for (int i = 0; i < cells.Length; i++)
+        for (int i = 0; i < texts.Length; i++)
         {
             float indent = i == 0 ? chipWidth : 0;
-            placed[i] = (Wrap(cells[i], style, widths[i] - indent), style, left + indent, block.Columns[i].IsNumber ? left + widths[i] : null);
-            left += widths[i] + ColumnGap;
+            float right = left + widths[i];
+            TagNode cell = row is null ? owner.Add(TagRole.Head, TagRole.ColumnScope) : owner.Add(TagRole.Cell);
+            cells[i] = Cell(texts[i], style, left + indent, right, cell) with
+            {
+                Right = block.Columns[i].IsNumber ? right : null,
+                WriteTo = row is not null && block.Columns[i].IsBlank ? right : null,
+            };
+            left = right + ColumnGap;
         }
 
-        AddRow(placed, style.LineHeight, rule, row?.Chip, space, head);
+        AddRow(cells, style.LineHeight, row is null ? Palette.Ink : Palette.LinenLine, row?.Chip, space, head);
     }
 
-    // The first two rows and the last two of a table are not parted, so no row stands alone.
+    // A short table stays whole; of a longer one the first two rows and the last two are not parted, so no row stands alone.
     private void KeepEnds(int first)
     {
+        const int longestWhole = 7;
         if (_items.Count - first < 2) return;
+        for (int i = first; i < _items.Count - 1 && _items.Count - first <= longestWhole; i++) _items[i] = _items[i] with { KeepWithNext = true };
         _items[first] = _items[first] with { KeepWithNext = true };
         _items[^2] = _items[^2] with { KeepWithNext = true };
     }
-
-    private static List<TextRun> Wrap(string text, TextStyle style, float wide) => TextWrap.Lines(text, style.Face, style.Size, wide);
 }

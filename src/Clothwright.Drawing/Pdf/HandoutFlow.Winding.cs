@@ -2,22 +2,18 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Clothwright.Core.Publishing;
 using Clothwright.Core.Publishing.Blocks;
+using Clothwright.Drawing.Charts;
 using Clothwright.Drawing.Drafts;
-using Clothwright.Drawing.Figures;
-using SkiaSharp;
 
 namespace Clothwright.Drawing.Pdf;
 
 /// <summary>The colour order of the warp.</summary>
 internal sealed partial class HandoutFlow
 {
-    private const float StripHeight = 16;
-
     private void AddWinding(WindingBlock block)
     {
         if (block.Turns.IsEmpty) return;
-        int ends = block.Turns[^1].LastEnd;
-        AddPicture(StripHeight + 2, (canvas, x, y) => DrawStripes(canvas, block, ends, x, y), "", keepWithNext: true);
+        AddFigure(WindingStrip.Draw(block.Turns, width), "The colours of the warp from end 1 at the left; the table below has the same order.", "", keepWithNext: true);
         _blockSpace = 6;
         ImmutableArray<TableRow>.Builder rows = ImmutableArray.CreateBuilder<TableRow>();
         foreach (ThreadGroup group in ThreadRepeats.Find(block.Turns.Length, (a, b) => Alike(block.Turns[a], block.Turns[b]), leastSaving: 2))
@@ -39,18 +35,6 @@ internal sealed partial class HandoutFlow
         AddTable(new TableBlock(
             [new TableColumn("Yarn, in winding order"), new TableColumn("Ends", true), new TableColumn("End numbers", true), new TableColumn(rows.Any(r => r.Cells[3].Length > 0) ? "Repeat" : "")],
             rows.ToImmutable()));
-    }
-
-    private void DrawStripes(SKCanvas canvas, WindingBlock block, int ends, float x, float y)
-    {
-        foreach (WindingTurn turn in block.Turns)
-        {
-            float from = (turn.FirstEnd - 1) * width / ends;
-            PageInk.Fill(canvas, x + from, y, turn.Ends * width / ends, StripHeight, turn.Colour);
-        }
-
-        using var outline = new SKPaint { Style = SKPaintStyle.Stroke, StrokeWidth = 0.5f, IsAntialias = true, Color = FigureCanvas.ToSkia(Palette.Ink) };
-        canvas.DrawRect(x, y, width, StripHeight, outline);
     }
 
     private static bool Alike(WindingTurn a, WindingTurn b) => a.Ends == b.Ends && a.Yarn == b.Yarn && a.Colour == b.Colour;

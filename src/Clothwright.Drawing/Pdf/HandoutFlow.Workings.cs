@@ -1,80 +1,83 @@
+using System.Globalization;
 using Clothwright.Core.Publishing.Blocks;
-using Clothwright.Core.Quantities;
-using Clothwright.Core.Workings;
+using Clothwright.Drawing.Fonts;
+using Clothwright.Drawing.Pdf.Tags;
 
 namespace Clothwright.Drawing.Pdf;
 
-/// <summary>The appendix: how each figure came to be.</summary>
+/// <summary>The appendix: how each figure came to be, in two columns.</summary>
 internal sealed partial class HandoutFlow
 {
-    private const float LevelIndent = 9;
-    private const int DeepestIndent = 12;
-    private readonly WorkingsShown _shown = new();
+    private const int WorkingsColumns = 2;
+    private const float WorkingIndent = 22;
+
+    private float ColumnWidth => (width - (WorkingsColumns - 1) * ColumnSpace) / WorkingsColumns;
 
     private void AddWorkings(WorkingsBlock block)
     {
-        foreach (Working working in block.Workings) AddWorking(working, 0);
-    }
-
-    // Head line and rule; then what went in: what was decided or given on one line each, what was worked above on one line together.
-    private void AddWorking(Working working, int level)
-    {
-        if (!_shown.IsNew(working))
+        var list = WorkingsList.Of(block);
+        bool first = true;
+        foreach (WorkingsGroupEntries group in list.Groups)
         {
-            if (level == 0) AddParagraph($"{Equation(working)}, as worked above", PageStyles.SmallStrong, width, 0, 7);
-            return;
-        }
-
-        AddParagraph(Equation(working), level == 0 ? PageStyles.Strong : PageStyles.SmallStrong, width, Indent(level), level == 0 ? 9 : 3, keepWithNext: true);
-        AddParagraph($"{RuleText(working)}. {SourceText(working)}", PageStyles.Small, width, Indent(level), 0);
-        var above = new List<string>();
-        foreach (Working input in working.Inputs)
-        {
-            if (_shown.Has(input))
+            AddSmallHeading(group.Heading, first ? _blockSpace : 9);
+            first = false;
+            TagNode entries = _section.Add(TagRole.List, TagRole.Numbered);
+            foreach (WorkingsEntry entry in group.Entries)
             {
-                above.Add(Equation(input));
-                continue;
+                FontFace face = entry.IsFigure ? FontFace.Strong : FontFace.Text;
+                AddEntry(entry.Number.ToString(CultureInfo.InvariantCulture), entry.Equation, face, entry.How, entries.Add(TagRole.ListItem));
             }
 
-            AddAbove(above, level + 1);
-            if (input.Inputs.IsEmpty) AddGiven(input, level + 1);
-            else AddWorking(input, level + 1);
+            if (group.Elsewhere.IsEmpty) continue;
+            AddParagraph($"Worked in another place: {string.Join("; ", group.Elsewhere)}.", PageStyles.Small, ColumnWidth, 0, 4, _section.Add(TagRole.Paragraph), columns: WorkingsColumns);
         }
 
-        AddAbove(above, level + 1);
+        if (list.Rules.IsEmpty) return;
+        AddSmallHeading("Rules", 9);
+        TagNode rules = _section.Add(TagRole.List, TagRole.Numbered);
+        foreach ((string number, string text) in list.Rules) AddEntry(number, text, FontFace.Text, "", rules.Add(TagRole.ListItem));
     }
 
-    private void AddGiven(Working given, int level)
+    private void AddSmallHeading(string text, float space)
     {
-        _shown.IsNew(given);
-        string how = given.Rule.Source.Kind == SourceKind.Decision ? given.Rule.Source.Name : $"{RuleText(given)}. {SourceText(given)}";
-        AddParagraph($"{Equation(given)}: {how}", PageStyles.Small, width, Indent(level), 1.5f);
+        TagNode owner = _section.Add(TagRole.StepHeading);
+        foreach (TextRun line in Wrap(text, PageStyles.SmallHeading, ColumnWidth))
+        {
+            _items.Add(new FlowItem(PageStyles.SmallHeading.LineHeight, (canvas, x, y) => PageInk.Text(canvas, line, PageStyles.SmallHeading, x, y, owner))
+            {
+                SpaceBefore = space,
+                KeepWithNext = true,
+                Columns = WorkingsColumns,
+                Bookmark = space > 0 ? text : "",
+                BookmarkLevel = 2,
+            });
+            space = 0;
+        }
     }
 
-    private void AddAbove(List<string> above, int level)
+    // The number stands out to the left; an entry of up to six lines is not parted.
+    private void AddEntry(string number, string head, FontFace headFace, string text, TagNode owner)
     {
-        if (above.Count == 0) return;
-        AddParagraph($"As above: {string.Join("; ", above)}.", PageStyles.SmallNote, width, Indent(level), 1.5f);
-        above.Clear();
-    }
-
-    private static float Indent(int level) => Math.Min(level, DeepestIndent) * LevelIndent;
-
-    private static string Equation(Working working)
-    {
-        string metric = working.Format(UnitStyle.Metric);
-        string customary = working.Format(UnitStyle.Customary);
-        return $"{working.Label} = {metric}" + (metric == customary ? "" : $" ({customary})");
-    }
-
-    private static string RuleText(Working working) => working.Rule is var rule && (rule.Name == rule.Formula || rule.Name == working.Label) ? rule.Formula : $"{rule.Name}: {rule.Formula}";
-
-    private static string SourceText(Working working)
-    {
-        string text = $"Source: {working.Rule.Source}.";
-        if (working.Spread.StandardDeviation <= 0) return text;
-        string low = QuantityText.Format(working.Kind, Math.Max(0, working.Lower95), UnitStyle.Metric);
-        string high = QuantityText.Format(working.Kind, working.Upper95, UnitStyle.Metric);
-        return $"{text} Nine times in ten between {low} and {high}.";
+        const int mostKept = 6;
+        TagNode label = owner.Add(TagRole.Label);
+        TagNode body = owner.Add(TagRole.ListBody);
+        var mark = new TextRun(number, PageStyles.SmallNumber.Face, PageStyles.SmallNumber.Size);
+        TextStyle style = PageStyles.Small;
+        List<MixedLine> lines = TextWrap.Mixed([(head, headFace), (text, style.Face)], style.Size, ColumnWidth - WorkingIndent);
+        for (int i = 0; i < lines.Count; i++)
+        {
+            MixedLine line = lines[i];
+            bool first = i == 0;
+            _items.Add(new FlowItem(style.LineHeight, (canvas, x, y) =>
+            {
+                if (first) PageInk.Text(canvas, mark, PageStyles.SmallNumber, x, y, label);
+                foreach ((TextRun run, float left) in line.Runs) PageInk.Text(canvas, run, style, x + WorkingIndent + left, y, body);
+            })
+            {
+                SpaceBefore = first ? 2.5f : 0,
+                KeepWithNext = i < lines.Count - 1 && (lines.Count <= mostKept || i == 0 || i == lines.Count - 2),
+                Columns = WorkingsColumns,
+            });
+        }
     }
 }

@@ -1,18 +1,21 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Clothwright.Core.Publishing;
 using Clothwright.Drawing.Figures;
 using Clothwright.Drawing.Fonts;
-using SkiaSharp;
+using Clothwright.Drawing.Pdf.Writing;
 
 namespace Clothwright.Drawing.Pdf;
 
-/// <summary>Writes a handout as PDF: vector drawing, embedded fonts, text that can be selected.</summary>
+/// <summary>Writes a handout as PDF: vector drawing, embedded fonts, text that can be selected and read aloud.</summary>
 /// <remarks>The same handout gives the same bytes: no date, path or name of the machine is written.</remarks>
 public static class HandoutPdf
 {
     private const float SideMargin = 57;
     private const float TopMargin = 57;
     private const float BottomMargin = 60;
+    private const float BookmarkSpace = 8;
+    private const string Language = "en";
 
     /// <summary>Writes the handout.</summary>
     /// <param name="handout">The handout.</param>
@@ -26,60 +29,55 @@ public static class HandoutPdf
         ArgumentNullException.ThrowIfNull(size);
         float width = size.WidthPoints - 2 * SideMargin;
         float height = size.HeightPoints - TopMargin - BottomMargin;
-        List<List<PlacedItem>> pages = PageFlow.Paginate(new HandoutFlow(width, height).Compose(handout), height);
-        using SKDocument document = SKDocument.CreatePdf(stream, Properties(handout, made));
+        var flow = new HandoutFlow(width, height);
+        List<List<PlacedItem>> pages = PageFlow.Paginate(flow.Compose(handout), height);
+        var document = new PdfDocument { Properties = Properties(handout, made), Structure = flow.Structure };
+        var bookmarks = ImmutableArray.CreateBuilder<Bookmark>();
         for (int i = 0; i < pages.Count; i++)
         {
-            SKCanvas canvas = document.BeginPage(size.WidthPoints, size.HeightPoints);
+            PageCanvas canvas = document.AddPage(size.WidthPoints, size.HeightPoints);
             if (i > 0) DrawRunningTitle(canvas, handout.Title, width);
-            foreach (PlacedItem placed in pages[i]) placed.Item.Draw(canvas, SideMargin, TopMargin + placed.Y);
+            foreach (PlacedItem placed in pages[i])
+            {
+                float y = TopMargin + placed.Y;
+                canvas.IsFurniture = placed.IsAgain;
+                placed.Item.Draw(canvas, SideMargin + Left(placed, width), y);
+                canvas.IsFurniture = false;
+                if (placed.Item.Bookmark.Length > 0) bookmarks.Add(new Bookmark(PrintableText.Clean(placed.Item.Bookmark), placed.Item.BookmarkLevel, i, size.HeightPoints - y + BookmarkSpace));
+            }
+
             DrawFoot(canvas, handout, size, i + 1, pages.Count);
-            document.EndPage();
         }
 
-        document.Close();
+        document.Bookmarks = bookmarks.ToImmutable();
+        document.Write(stream);
     }
 
-    private static SKDocumentPdfMetadata Properties(Handout handout, DateTimeOffset? made)
+    private static float Left(PlacedItem placed, float width) =>
+        placed.Column * (width + HandoutFlow.ColumnSpace) / placed.Item.Columns;
+
+    private static PdfProperties Properties(Handout handout, DateTimeOffset? made) => new(PrintableText.Clean(handout.Title), Language)
     {
-        SKDocumentPdfMetadata properties = SKDocumentPdfMetadata.Default;
-        properties.Title = PrintableText.Clean(handout.Title);
-        properties.Author = PrintableText.Clean(handout.Author);
-        properties.Subject = PrintableText.Clean(handout.Makes);
-        properties.Creator = "Clothwright";
-        properties.Producer = "Clothwright";
-        properties.Creation = made?.UtcDateTime;
-        properties.Modified = made?.UtcDateTime;
-        return properties;
-    }
+        Author = PrintableText.Clean(handout.Author),
+        Subject = PrintableText.Clean(handout.Makes),
+        Made = made,
+    };
 
-    private static void DrawRunningTitle(SKCanvas canvas, string title, float width)
+    private static void DrawRunningTitle(PageCanvas canvas, string title, float width)
     {
         TextStyle style = PageStyles.Furniture;
-        PageInk.Text(canvas, Shortened(title, style, width), style, SideMargin, TopMargin - 30);
+        PageInk.Text(canvas, TextWrap.Fitted(title, style, width), style, SideMargin, TopMargin - 30, null);
         PageInk.Rule(canvas, SideMargin, TopMargin - 15, width, Palette.LinenLine);
     }
 
-    private static void DrawFoot(SKCanvas canvas, Handout handout, PageSize size, int page, int pages)
+    private static void DrawFoot(PageCanvas canvas, Handout handout, PageSize size, int page, int pages)
     {
         TextStyle style = PageStyles.Furniture;
         float y = size.HeightPoints - BottomMargin + 22;
         string maker = string.Join(", ", new[] { handout.Author, handout.Edition }.Where(t => t.Length > 0));
         float width = size.WidthPoints - 2 * SideMargin;
         var number = new TextRun(string.Create(CultureInfo.InvariantCulture, $"Page {page} of {pages}"), style.Face, style.Size);
-        if (maker.Length > 0) PageInk.Text(canvas, Shortened(maker, style, width - number.Width - 20), style, SideMargin, y);
-        PageInk.Text(canvas, number, style, size.WidthPoints - SideMargin - number.Width, y);
-    }
-
-    // The first line of a text, with three dots if there is more.
-    private static TextRun Shortened(string text, TextStyle style, float width)
-    {
-        List<TextRun> lines = TextWrap.Lines(text, style.Face, style.Size, width - 10);
-        return lines.Count switch
-        {
-            0 => new TextRun("", style.Face, style.Size),
-            1 => lines[0],
-            _ => new TextRun(lines[0].Text + "…", style.Face, style.Size),
-        };
+        if (maker.Length > 0) PageInk.Text(canvas, TextWrap.Fitted(maker, style, width - number.Width - 20), style, SideMargin, y, null);
+        PageInk.Text(canvas, number, style, size.WidthPoints - SideMargin - number.Width, y, null);
     }
 }

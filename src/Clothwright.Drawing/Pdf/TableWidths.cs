@@ -7,6 +7,7 @@ namespace Clothwright.Drawing.Pdf;
 internal static class TableWidths
 {
     private const float Narrowest = 12;
+    private const float WritingWidth = 115;
 
     /// <summary>
     /// Each column gets what its longest cell needs; if that is too much, the widest columns give way, down to an equal share;
@@ -28,6 +29,7 @@ internal static class TableWidths
             int column = i;
             float head = new TextRun(table.Columns[i].Heading, headStyle.Face, headStyle.Size).Width;
             float cells = table.Rows.Select(r => new TextRun(r.Cells[column], style.Face, style.Size).Width).DefaultIfEmpty(0).Max();
+            if (table.Columns[i].IsBlank) cells = Math.Max(cells, WritingWidth);
             wanted[i] = Math.Max(Narrowest, MathF.Ceiling(Math.Max(head, cells)) + 0.5f + (i == 0 && chips ? chip : 0));
         }
 

@@ -28,7 +28,9 @@ internal static class Handouts
             [
                 new FiguresBlock([HandoutFigure.Of("Warp length", warpLength), new("Ends", "184", "184") { Note = "45 × 4 + 2 floating" }]),
                 new ClothBlock(cloth, "The washed cloth at true size."),
+                new MeasureBarBlock("Lay a rule on the bar."),
             ]),
+            new("Sett and reed", [Scale("10-dent, 2 a dent", "Ashenhurst, ends plus intersections")]),
             new("Materials",
             [
                 new TableBlock(
@@ -45,11 +47,21 @@ internal static class Handouts
             ]),
             new("The warp, front to back", [new WarpStripBlock([new("first scarf", WarpPartUse.Piece, Length.FromCentimetres(200)), new("behind", WarpPartUse.LoomWaste, Length.FromCentimetres(60))])]),
             new("Cautions", [new CautionsBlock(["A fringe on a piece for a small child can come off and be swallowed; local codes come first."])]),
-            new("Step by step", [new StepsBlock([new("Wind", Winding) { Details = ["tide blue: 130 ends", "dry sand: 54 ends"] }, new("Thread", "Thread 1 to 4, 46 times.")]), new ParagraphBlock("The rest is patience.")]),
-            new("Workings", [new WorkingsBlock([warpLength.Working, warpLength.Working])]) { StartsPage = true },
+            new("Step by step", [new StepsBlock([new("Wind", Winding) { Details = ["tide blue: 130 ends", "dry sand: 54 ends"] }, new("Thread", "Thread 1 to 4, 46 times.") { Ticks = [new("Tick every 4 repeats.", ["17", "33", "49"])] }]), new ParagraphBlock("The rest is patience.")]),
+            new("Measure and write down", [new TableBlock([new("What"), new("Found") { IsBlank = true }], [new(["Width washed", ""])])]),
+            new("Workings", [new WorkingsBlock([new("The whole warp", [warpLength.Working]), new("First scarf", [warpLength.Working])])]) { StartsPage = true },
         ])
         { Author = "Saltmarsh Studio", Edition = "edition 3" };
     }
+
+    private static SettScaleBlock Scale(string reed, string method) => new(
+        "drape",
+        Sett.FromPerCentimetre(6.8),
+        Sett.FromPerCentimetre(8.8),
+        Sett.FromPerCentimetre(7.8),
+        Sett.FromPerInch(20),
+        [new(reed, Sett.FromPerInch(20)) { IsChosen = true }, new("12-dent, 1-2-2 a dent", Sett.FromPerInch(20)) { MarksLikely = true }],
+        [new(method, Sett.FromPerCentimetre(14))]);
 
     /// <summary>A handout that runs over many pages.</summary>
     public static Handout Long(int paragraphs) => new(
@@ -71,9 +83,12 @@ internal static class Handouts
                 new ClothBlock(new LookDescription(draft.Drawdown(), [thread], [thread], Sett.FromPerCentimetre(10), Sett.FromPerCentimetre(10)), text),
                 new WindingBlock([new(1, 8, text, Pictures.TideBlue)]),
                 new WarpStripBlock([new(text, WarpPartUse.Piece, Length.FromCentimetres(100))]),
-                new StepsBlock([new(text, text) { Details = [text] }]),
+                new StepsBlock([new(text, text) { Details = [text], Ticks = [new(text, [text, text])] }]),
+                new MeasureBarBlock(text),
+                Scale(text, text),
+                new TableBlock([new(text), new(text) { IsBlank = true }], [new([text, ""])]),
                 new CautionsBlock([text]),
-                new WorkingsBlock([Derived.Given(text, Length.FromMetres(1), Source.Published(text)).Working]),
+                new WorkingsBlock([new(text, [Derived.Given(text, Length.FromMetres(1), Source.Published(text)).Working])]),
             ]),
         ])
         { Author = text, Edition = text };

@@ -55,7 +55,11 @@ internal static class DressingSteps
         if (ends.Repeats > 0 && ends.BalancingEnds > 0) text.Add($"Close with the first {Words.Of(ends.BalancingEnds, "end")} of the repeat once more.");
         text.Add("Check each group against the draft before you go on to the next, and tie it with a slip knot.");
         string heddles = Words.List(Enumerable.Range(1, plan.LoomDraft.Shafts).Select(s => $"{Words.Count(threading.OnShaft(s))} on shaft {Words.Count(s)}"));
-        return new HandoutStep("Thread", string.Join(" ", text)) { Details = [$"Heddles: {heddles}."] };
+        return new HandoutStep("Thread", string.Join(" ", text))
+        {
+            Details = [.. ShedWords.Threading(plan) is { } repeat ? [repeat] : Array.Empty<string>(), $"Heddles: {heddles}."],
+            Ticks = TickText.Threading(ends),
+        };
     }
 
     private static HandoutStep Sley(PlanResult plan)
@@ -65,21 +69,18 @@ internal static class DressingSteps
         return new HandoutStep("Sley", $"Sley {order}, so that the warp stands {Words.Both(plan.ReedWidth)} wide in the middle of the reed.{floating}");
     }
 
-    // Each heddle lifts the ends in its eyes, as a shaft does; ends in the slots of all of them are the last shaft of the draft.
     private static HandoutStep Heddles(PlanResult plan)
     {
         int heddles = ToolsText.HeddleCount(plan);
-        int sticks = plan.LoomDraft.Shafts - heddles - 1;
-        var text = new List<string>
+        string holes = heddles == 1
+            ? "Draw one end through each eye and each slot in turn."
+            : $"Thread {Words.Spelled(heddles)} heddles, the back one first; heddle 1 is nearest to you. An end in an eye of one heddle goes through slots of the others.";
+        string floating = plan.Ends.FloatingSelvedges > 0 ? " The first and the last end are the floating selvedges: they hang free, each in a slot of its own." : "";
+        return new HandoutStep("Thread the heddle", $"{holes}{floating} The warp stands {Words.Both(plan.ReedWidth)} wide in the middle of the heddle.")
         {
-            heddles == 1
-                ? "Draw one end through each eye and each slot in turn."
-                : $"Thread {Words.Spelled(heddles)} heddles, the back one first: an end on shaft 1 of the draft goes through an eye of the first heddle, on shaft 2 through an eye of the second, and through slots of the others; "
-                    + "an end on a shaft beyond goes through slots of all.",
+            Details = [.. HeddleWords.Of(plan)],
+            Ticks = TickText.Threading(plan.Ends),
         };
-        if (sticks > 0) text.Add($"What the heddles cannot lift by themselves is picked up with {Words.Of(sticks, "stick")} behind them.");
-        text.Add($"The warp stands {Words.Both(plan.ReedWidth)} wide in the middle of the heddle.");
-        return new HandoutStep("Thread the heddle", string.Join(" ", text));
     }
 
     private static HandoutStep TieUp(Draft draft) => new("Tie up", draft.RisingShed ? "Tie each treadle to the shafts that it lifts." : "Tie each treadle to the shafts that it lowers.")

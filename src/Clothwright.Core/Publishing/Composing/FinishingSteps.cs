@@ -36,7 +36,7 @@ internal static class FinishingSteps
     {
         Details =
         [
-            .. plan.Pieces.Select(p => $"{Words.Sentence(p.Piece.Name)}: expect to lose {About(p.ShrinkageInLength.Value)} of the length and {About(p.ShrinkageInWidth.Value)} of the width in the wash").Distinct(StringComparer.Ordinal),
+            .. plan.Pieces.Select(p => $"{Words.Sentence(p.Piece.Name)}: expect to lose {About(p.ShrinkageInLength.Value)} in length and {About(p.ShrinkageInWidth.Value)} in width.").Distinct(StringComparer.Ordinal),
         ],
     };
 

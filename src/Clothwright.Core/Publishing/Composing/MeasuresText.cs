@@ -9,8 +9,6 @@ namespace Clothwright.Core.Publishing.Composing;
 /// <summary>What to measure while weaving and after washing, with room to write.</summary>
 internal static class MeasuresText
 {
-    private const string Blank = "…………………";
-
     /// <summary>The measures.</summary>
     public static ImmutableArray<HandoutBlock> Of(PlanResult plan)
     {
@@ -27,12 +25,15 @@ internal static class MeasuresText
         }
 
         rows.Add(Row("Mass of the washed cloth per area", plan.MassPerArea));
+        rows.Add(Row("Hours at work", plan.Work.Total));
+        rows.Add(new TableRow(["Lots of the yarns", "", ""]));
+        rows.Add(new TableRow(["Begun, cut off, washed", "", ""]));
         return
         [
             new ParagraphBlock("Write down what you find. The next plan with these yarns reckons with your figures instead of those of the trade."),
-            new TableBlock([new TableColumn("What"), new TableColumn("Expected"), new TableColumn("Found")], rows.ToImmutable()),
+            new TableBlock([new TableColumn("What"), new TableColumn("Expected"), new TableColumn("Found") { IsBlank = true }], rows.ToImmutable()),
         ];
     }
 
-    private static TableRow Row(string what, IDerived expected) => new([what, Words.Both(expected), Blank]);
+    private static TableRow Row(string what, IDerived expected) => new([what, Words.Both(expected), ""]);
 }

@@ -39,16 +39,24 @@ internal static class WeavingSteps
         text.Add($"Weave {Words.Both(piece.LengthUnderTension)}, measured under tension, with {Words.Both(piece.GroundPicksUnderTension)} of ground on the loom: {Words.Metric(piece.Picks)} picks in all.");
         if (brief.Count > 1) text.Add($"Weave {Words.Spelled(brief.Count)} of them alike, with {Words.Both(plan.Request.Gap)} of warp between.");
         text.Add($"Expect {Words.Both(piece.OffLoomLength)} off the loom.");
-        return new HandoutStep($"Weave: {brief.Name}", string.Join(" ", text)) { Details = [.. Details(plan, brief)] };
+        return new HandoutStep($"Weave: {brief.Name}", string.Join(" ", text))
+        {
+            Details = [.. Details(plan, piece)],
+            Ticks = TickText.Weaving(piece, plan.Request.Units),
+        };
     }
 
-    private static IEnumerable<string> Details(PlanResult plan, Piece brief)
+    private static IEnumerable<string> Details(PlanResult plan, PiecePlan piece)
     {
+        Piece brief = piece.Piece;
+        if (brief.Weave is null && ShedWords.Picks(plan) is { } sheds) yield return sheds;
         foreach (string line in WeftOrder.Lines(plan, brief)) yield return line;
-        if (brief.Hem > Length.Zero) yield return $"The first and the last {Words.Both(brief.Hem)} are turned in for hems; a finer weft there makes them lie flat.";
+        if (brief.Hem > Length.Zero) yield return $"The first and the last {Words.Count(HemPicks(piece))} picks are the hems, {Words.Both(brief.Hem)} each after washing; a finer weft there makes them lie flat.";
         if (brief.EndSeam > Length.Zero) yield return $"{Words.Both(brief.EndSeam)} at each end goes into a seam.";
         if (brief.Fringe != FringeStyle.None) yield return "Hemstitch the first and the last picks, or lay in a few picks of waste yarn to hold them.";
         if (brief.Make == PieceMake.DoubleWidth) yield return "Two layers with a fold at one side: look into the shed now and then that the layers lie free of each other and the fold is not drawn in.";
         if (brief.Make == PieceMake.Tube) yield return "Two layers joined at both sides: the weft goes round and round. Keep it slack at the edges so that the sides do not crowd.";
     }
+
+    private static int HemPicks(PiecePlan piece) => (int)Math.Round(piece.Picks.Value.Count * (piece.Piece.Hem / piece.ClothLength.Value));
 }

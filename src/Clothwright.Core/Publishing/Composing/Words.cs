@@ -15,6 +15,9 @@ internal static class Words
     /// <summary>A length in metric units, customary units in brackets.</summary>
     public static string Both(Length length) => Both(QuantityKind.Length, length.Metres);
 
+    /// <summary>A sett in metric units, customary units in brackets.</summary>
+    public static string Both(Sett sett) => Both(QuantityKind.Sett, sett.PerMetre);
+
     /// <summary>A figure in metric units.</summary>
     public static string Metric(IDerived figure) => figure.Working.Format(UnitStyle.Metric);
 

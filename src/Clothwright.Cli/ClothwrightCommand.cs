@@ -3,6 +3,7 @@ using System.CommandLine.Help;
 using System.CommandLine.Parsing;
 using Clothwright.Cli.Commands;
 using Clothwright.Cli.Reports;
+using Clothwright.Cli.Shelf;
 using Clothwright.Core.Quantities;
 
 namespace Clothwright.Cli;
@@ -52,9 +53,14 @@ public static class ClothwrightCommand
         },
         new SettCommand(),
         new ClothCommand(),
+        new CountCommand(),
         new Command("draft", "Drafts: make, check, fit to a loom, find faults, convert.")
         {
             new DraftMakeCommand(), new DraftCheckCommand(), new DraftFitCommand(), new DraftFaultsCommand(), new DraftConvertCommand(),
+        },
+        new Command("shelf", "The yarns that are owned: list, add, use, tables in and out.")
+        {
+            new ShelfListCommand(), new ShelfAddCommand(), new ShelfUseCommand(), new ShelfImportCommand(), new ShelfExportCommand(),
         },
         new Command("colour", "Colours of threads: how they differ, what they fuse to, who can tell them apart.")
         {

@@ -16,26 +16,28 @@ public static partial class PageScript
         [JSMarshalAs<JSType.MemoryView>] Span<byte> rows,
         int ends,
         int picks,
-        [JSMarshalAs<JSType.MemoryView>] Span<double> endLooks,
-        [JSMarshalAs<JSType.MemoryView>] Span<double> pickLooks,
-        double endsPerCentimetre,
-        double picksPerCentimetre,
-        double widthCentimetres,
+        [JSMarshalAs<JSType.MemoryView>] Span<double> looks,
+        [JSMarshalAs<JSType.MemoryView>] Span<double> lustres,
+        [JSMarshalAs<JSType.MemoryView>] Span<double> lights,
+        [JSMarshalAs<JSType.MemoryView>] Span<double> stretches,
+        [JSMarshalAs<JSType.MemoryView>] Span<double> endRound,
+        [JSMarshalAs<JSType.MemoryView>] Span<double> pickRound,
+        [JSMarshalAs<JSType.MemoryView>] Span<byte> sharedEnds,
+        [JSMarshalAs<JSType.MemoryView>] Span<byte> sharedPicks,
+        [JSMarshalAs<JSType.MemoryView>] Span<double> measures,
         bool customary);
 
     [JSImport("viewCloth", Module)]
-    internal static partial void ViewCloth(string canvas, double zoom, bool back);
+    internal static partial void ViewCloth(string canvas, string distance, bool back, double acrossDegrees, double alongDegrees);
 
-    [JSImport("showDraft", Module)]
-    internal static partial void ShowDraft(
-        string canvas,
-        [JSMarshalAs<JSType.MemoryView>] Span<byte> rows,
-        int ends,
-        int picks,
-        [JSMarshalAs<JSType.MemoryView>] Span<double> threading,
-        [JSMarshalAs<JSType.MemoryView>] Span<double> tieUp,
-        [JSMarshalAs<JSType.MemoryView>] Span<double> treadling,
-        int shafts);
+    [JSImport("pixelsPerCentimetre", Module)]
+    internal static partial double PixelsPerCentimetre();
+
+    [JSImport("isMeasured", Module)]
+    internal static partial bool IsScreenMeasured();
+
+    [JSImport("keepPixelsPerCentimetre", Module)]
+    internal static partial void KeepPixelsPerCentimetre(double pixels);
 
     [JSImport("openSteps", Module)]
     internal static partial Task<string> OpenStepsAsync(string sheet);

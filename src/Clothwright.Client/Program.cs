@@ -1,6 +1,8 @@
 using Clothwright.Client;
 using Clothwright.Client.Openings;
 using Clothwright.Client.Saving;
+using Clothwright.Client.Bench;
+using Clothwright.Client.Shelf;
 using Clothwright.Client.Sheet;
 using Clothwright.Client.Texts;
 using Microsoft.AspNetCore.Components.Web;
@@ -15,6 +17,8 @@ builder.Services.AddSingleton<UnsentSheets>();
 builder.Services.AddSingleton<StepKeeper>();
 builder.Services.AddSingleton<Desk>();
 builder.Services.AddSingleton<DraftReader>();
+builder.Services.AddSingleton<ShelfRoom>();
+builder.Services.AddSingleton<BenchRoom>();
 await PageScript.LoadAsync();
 var phrases = Phrases.For(PageScript.Languages().Split(','));
 PageScript.Speak(phrases.Language);

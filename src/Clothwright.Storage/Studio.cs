@@ -23,6 +23,8 @@ public sealed class Studio
         _work = new StudioWork(contexts, clock);
         Worksheets = new WorksheetArchive(_work);
         Shelf = new YarnShelf(_work);
+        Photos = new YarnPhotos(_work);
+        Reservations = new YarnReservations(_work);
         Bench = new BenchKeeper(_work);
         Swatches = new SwatchBook(_work);
         WeavingLog = new WeavingLogBook(_work);
@@ -34,6 +36,12 @@ public sealed class Studio
 
     /// <summary>Yarns and their packages.</summary>
     public YarnShelf Shelf { get; }
+
+    /// <summary>Photos of yarns.</summary>
+    public YarnPhotos Photos { get; }
+
+    /// <summary>Yarn set aside for worksheets.</summary>
+    public YarnReservations Reservations { get; }
 
     /// <summary>Looms, reeds, heddles and warping tools.</summary>
     public BenchKeeper Bench { get; }
@@ -63,6 +71,7 @@ public sealed class Studio
     private static async Task<bool> HasRecordsAsync(StudioContext studio, bool demo, CancellationToken cancel) =>
         await studio.Yarns.AnyAsync(y => y.IsDemo == demo, cancel)
         || await studio.Benches.AnyAsync(b => b.IsDemo == demo, cancel)
+        || (!demo && (await studio.YarnPhotos.AnyAsync(cancel) || await studio.Reservations.AnyAsync(cancel)))
         || await studio.Set<SwatchRow>().AnyAsync(s => s.IsDemo == demo, cancel)
         || await studio.Set<WeavingLogRow>().AnyAsync(e => e.IsDemo == demo, cancel);
 }

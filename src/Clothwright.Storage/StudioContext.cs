@@ -14,6 +14,10 @@ public sealed class StudioContext(DbContextOptions<StudioContext> options) : DbC
 
     internal DbSet<YarnRow> Yarns => Set<YarnRow>();
 
+    internal DbSet<YarnPhotoRow> YarnPhotos => Set<YarnPhotoRow>();
+
+    internal DbSet<ReservationRow> Reservations => Set<ReservationRow>();
+
     internal DbSet<BenchRow> Benches => Set<BenchRow>();
 
     internal DbSet<SwatchRow> Swatches => Set<SwatchRow>();
@@ -50,6 +54,17 @@ public sealed class StudioContext(DbContextOptions<StudioContext> options) : DbC
         });
         modelBuilder.Entity<YarnFibreRow>().ToTable("yarn_fibres").HasKey(f => new { f.YarnId, f.Place });
         modelBuilder.Entity<PackageRow>().ToTable("packages").HasKey(p => new { p.YarnId, p.Place });
+        // Neither refers to the yarn's row: that gives way to a new one at every save.
+        modelBuilder.Entity<YarnPhotoRow>(photo =>
+        {
+            photo.ToTable("yarn_photos").HasKey(p => p.Id);
+            photo.HasIndex(p => p.YarnId);
+        });
+        modelBuilder.Entity<ReservationRow>(reservation =>
+        {
+            reservation.ToTable("yarn_reservations").HasKey(r => new { r.YarnId, r.WorksheetId });
+            reservation.Property(r => r.Version).IsConcurrencyToken();
+        });
         modelBuilder.Entity<BenchRow>(bench =>
         {
             bench.ToTable("bench").HasKey(b => b.Id);

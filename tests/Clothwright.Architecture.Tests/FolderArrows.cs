@@ -12,6 +12,7 @@ internal static class FolderArrows
         ["Quantities"],
         ["Workings"],
         ["Colours"],
+        ["Photographs"],
         ["Yarns", "Looms"],
         ["Weaves", "Calibration"],
         ["Setts"],

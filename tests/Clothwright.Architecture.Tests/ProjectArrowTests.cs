@@ -28,7 +28,11 @@ public class ProjectArrowTests
             "Microsoft.AspNetCore.Components", "Microsoft.AspNetCore.Components.Web", "Microsoft.AspNetCore.Components.WebAssembly",
             "Microsoft.Extensions.DependencyInjection.Abstractions", "Microsoft.Extensions.Logging", "Microsoft.Extensions.Logging.Abstractions",
         ],
-        ["clothwright"] = ["Clothwright.Core", "Clothwright.Interchange", "Clothwright.Drawing", "Clothwright.Solving", "System.CommandLine"],
+        ["clothwright"] =
+        [
+            "Clothwright.Core", "Clothwright.Interchange", "Clothwright.Drawing", "Clothwright.Solving", "Clothwright.Storage", "Clothwright.Storage.Sqlite",
+            "Microsoft.Data.Sqlite", "System.CommandLine",
+        ],
     };
 
     public static TheoryData<string> Projects => [.. Allowed.Keys];

@@ -6,13 +6,14 @@ namespace Clothwright.Cli.Tests;
 /// <summary>The guide shows what the commands really print; a line that holds an ellipsis alone stands for lines left out.</summary>
 public partial class GuideTests
 {
-    private static readonly string Path = Repository.PathOf("docs", "guide", "commands.md");
-
-    [Fact]
-    public void The_guide_shows_what_is_printed()
+    [Theory]
+    [InlineData("docs/guide/commands.md", 16)]
+    [InlineData("samples/README.md", 8)]
+    public void The_guide_shows_what_is_printed(string page, int least)
     {
+        string path = Repository.PathOf(page.Split('/'));
         using var folder = new PassingFolder();
-        string written = File.ReadAllText(Path).ReplaceLineEndings("\n");
+        string written = File.ReadAllText(path).ReplaceLineEndings("\n");
         int examples = 0;
         string actual = Example().Replace(written, example =>
         {
@@ -20,10 +21,20 @@ public partial class GuideTests
             string printed = Elided(Printed(example.Groups["line"].Value, folder), example.Groups["shown"].Value);
             return $"```console\n$ {example.Groups["line"].Value}\n{printed}\n```";
         });
-        if (actual != written) File.WriteAllText(Path + ".received", actual);
+        if (actual != written) File.WriteAllText(path + ".received", actual);
 
-        Assert.True(examples > 15, $"The guide has {examples} examples.");
-        Assert.True(actual == written, "docs/guide/commands.md shows what is no longer printed: read commands.md.received beside it, and rename it if it is right.");
+        Assert.True(examples >= least, $"{page} has {examples} examples.");
+        Assert.True(actual == written, $"{page} shows what is no longer printed: read the .received beside it, and rename it if it is right.");
+    }
+
+    [Fact]
+    public void The_gallery_shows_every_sample_and_pictures_that_are_there()
+    {
+        string gallery = File.ReadAllText(Repository.PathOf("samples", "README.md"));
+        foreach (string sample in Directory.GetFiles(Repository.PathOf("samples"), "*.json").Select(f => System.IO.Path.GetFileName(f))) Assert.Contains($"plan samples/{sample}", gallery, StringComparison.Ordinal);
+        string[] pictures = [.. Picture().Matches(gallery).Select(m => m.Groups["file"].Value)];
+        Assert.NotEmpty(pictures);
+        Assert.All(pictures, p => Assert.True(File.Exists(Repository.PathOf("docs", "pictures", p)), $"docs/pictures/{p} is not there; draw it with eng/Pictures."));
     }
 
     private static string Printed(string line, PassingFolder folder)
@@ -50,6 +61,9 @@ public partial class GuideTests
 
     [GeneratedRegex(@"```console\n\$ (?<line>[^\n]*)\n(?<shown>.*?)\n?```", RegexOptions.Singleline | RegexOptions.ExplicitCapture)]
     private static partial Regex Example();
+
+    [GeneratedRegex(@"\(\.\./docs/pictures/(?<file>[^)]+)\)", RegexOptions.ExplicitCapture)]
+    private static partial Regex Picture();
 
     [GeneratedRegex(@"""[^""]*""|\S+")]
     private static partial Regex Word();

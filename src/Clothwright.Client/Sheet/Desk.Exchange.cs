@@ -170,6 +170,7 @@ public sealed partial class Desk
             return;
         }
 
+        Settle();
         Worksheet? origin = _copy.Document is null ? null : Read(_copy.Document);
         WorksheetJoin join = WorksheetJoin.Of(origin, Worksheet, theirs);
         string arrived = Json(theirs);

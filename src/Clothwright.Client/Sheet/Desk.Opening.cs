@@ -30,6 +30,7 @@ public sealed partial class Desk
     /// <returns>Done, Gone where there is no such worksheet, Away where the studio does not answer and this browser has never seen it.</returns>
     public async Task<Opening> OpenAsync(string sheet)
     {
+        Settle();
         Listen();
         if (sheet == Sheet && _json.Length > 0 && !_apart) return Opening.Done;
         string? kept = await keeper.OpenAsync(sheet);
@@ -59,6 +60,7 @@ public sealed partial class Desk
     public async Task<string> BeginAsync(Worksheet worksheet)
     {
         ArgumentNullException.ThrowIfNull(worksheet);
+        Settle();
         Listen();
         string sheet = Guid.CreateVersion7().ToString("N");
         await keeper.OpenAsync(sheet);

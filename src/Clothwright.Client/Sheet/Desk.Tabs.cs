@@ -23,6 +23,7 @@ public sealed partial class Desk
         string? kept = await keeper.OpenAsync(sheet);
         SheetCopy copy = await ReadCopyAsync(sheet);
         if (kept is null || sheet != Sheet) return;
+        Settle();
         if (_json != before)
         {
             // A step was made here while the other's was read: its write is refused, and the two are joined then.
@@ -48,6 +49,7 @@ public sealed partial class Desk
             string? kept = await keeper.OpenAsync(Sheet);
             SheetCopy copy = await ReadCopyAsync(Sheet);
             if (kept is null) return;
+            Settle();
             _copy = _written = copy;
             _agreed = WithArrivals(kept, keeper.Place);
             WorksheetJoin join = WorksheetJoin.Of(origin, Worksheet, Read(_agreed));

@@ -55,6 +55,7 @@ public sealed partial class Desk(StepKeeper keeper, StudioCalls studio, UnsentSh
     public void Decide(Worksheet next, string? run = null)
     {
         ArgumentNullException.ThrowIfNull(next);
+        Settle();
         string json = Json(next);
         if (json == _json) return;
         bool inPlace = run is not null && run == _run;
@@ -71,6 +72,7 @@ public sealed partial class Desk(StepKeeper keeper, StudioCalls studio, UnsentSh
     /// <summary>Takes back what the present run decided, as if it had not been begun.</summary>
     public void GiveUpRun()
     {
+        Settle();
         if (_run is null || _beforeRun is not { } before) return;
         string json = Json(before);
         EndRun();
@@ -80,10 +82,18 @@ public sealed partial class Desk(StepKeeper keeper, StudioCalls studio, UnsentSh
     }
 
     /// <summary>Takes the last step back.</summary>
-    public Task UndoAsync() => CanUndo ? GoAsync(keeper.Place - 1) : Task.CompletedTask;
+    public Task UndoAsync()
+    {
+        Settle();
+        return CanUndo ? GoAsync(keeper.Place - 1) : Task.CompletedTask;
+    }
 
     /// <summary>Makes the last step taken back again.</summary>
-    public Task RedoAsync() => CanRedo ? GoAsync(keeper.Place + 1) : Task.CompletedTask;
+    public Task RedoAsync()
+    {
+        Settle();
+        return CanRedo ? GoAsync(keeper.Place + 1) : Task.CompletedTask;
+    }
 
     private async Task GoAsync(int step)
     {
@@ -109,6 +119,7 @@ public sealed partial class Desk(StepKeeper keeper, StudioCalls studio, UnsentSh
     {
         Worksheet = worksheet;
         _json = json;
+        _foreseen = null;
         Question = Question?.After(worksheet);
         Parsed<PlanResult> plan = worksheet.Plan();
         Problem = plan.Problem;

@@ -27,6 +27,11 @@ public sealed class Phrases
     /// <exception cref="KeyNotFoundException">There is no such text.</exception>
     public string this[string key] => _texts.TryGetValue(key, out string? text) ? text : throw new KeyNotFoundException($"There is no text \"{key}\" in {Language}.");
 
+    /// <summary>The text under a key, or another where there is none: for what the Core may know before the page does.</summary>
+    /// <param name="key">The key.</param>
+    /// <param name="other">What is said instead.</param>
+    public string Or(string key, string other) => _texts.GetValueOrDefault(key, other);
+
     /// <summary>Whether there is a text under a key.</summary>
     /// <param name="key">The key.</param>
     public bool Has(string key) => _texts.ContainsKey(key);

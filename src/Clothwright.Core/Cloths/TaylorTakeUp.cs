@@ -9,14 +9,14 @@ namespace Clothwright.Core.Cloths;
 public static class TaylorTakeUp
 {
     /// <summary>Multiplier for close cloths.</summary>
-    public const double Close = 4;
+    public const double CloseMultiplier = 4;
 
     /// <summary>Multiplier for cloths of medium closeness.</summary>
-    public const double Medium = 3;
+    public const double MediumMultiplier = 3;
 
     private static readonly Source Origin = Source.Published("Taylor, Cotton Weaving and Designing, 6th ed., p. 426-429");
 
-    private static readonly Derived<Number> Multiplier = Derived.FromRange("Taylor's multiplier", Number.FromValue(Medium), Number.FromValue(Close), Origin);
+    private static readonly Derived<Number> Multiplier = Derived.FromRange("Taylor's multiplier", Number.FromValue(MediumMultiplier), Number.FromValue(CloseMultiplier), Origin);
 
     /// <summary>Warp take-up in percent of the yarn.</summary>
     /// <param name="multiplier">4 for close cloths, 3 for medium.</param>

@@ -23,7 +23,6 @@ internal sealed partial class HandoutFlow
     private const float TickBand = 15;
     private const double PointsPerMetre = 72 / Length.MetresPerInch;
     private const int LongestPartList = 6;
-    private const double MostCrossingsDrawn = 40_000;
     private static readonly double[] CellMillimetres = [3.2, 2.9, 2.6, 2.35];
 
     // The largest cells with which the draft fits one page; else sheets in the smallest.
@@ -52,17 +51,15 @@ internal sealed partial class HandoutFlow
         float gap = 20;
         double across = (width - gap - 2 * TickBand) / 2 / PointsPerMetre;
         if (block.Cloth.Width is { } whole) across = Math.Min(across, whole.Metres);
-        double most = MostCrossingsDrawn / (block.Cloth.EndSett.PerMetre * across) / block.Cloth.PickSett.PerMetre;
-        double along = Math.Min(ClothLength(), most);
-        var frame = new ClothFrame(Length.FromMetres(across), Length.FromMetres(along));
-        Figure front = ClothPanel.Draw(block.Cloth, Face.Front, frame);
-        Figure back = ClothPanel.Draw(block.Cloth, Face.Back, frame);
+        var frame = new ClothFrame(Length.FromMetres(across), Length.FromMetres(ClothLength()));
+        var front = new ClothPanel(block.Cloth, Face.Front, frame);
+        var back = new ClothPanel(block.Cloth, Face.Back, frame);
         TagNode frontOwner = Picture($"{front.Title}. {block.Caption}");
         TagNode backOwner = Picture($"{back.Title}. {block.Caption}");
         AddPicture(front.Height, (canvas, x, y) =>
         {
-            PageInk.Figure(canvas, front, x, y, frontOwner);
-            PageInk.Figure(canvas, back, x + front.Width + gap, y, backOwner);
+            front.Draw(canvas, x, y, frontOwner);
+            back.Draw(canvas, x + front.Width + gap, y, backOwner);
         }, block.Caption);
     }
 

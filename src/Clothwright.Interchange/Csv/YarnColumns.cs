@@ -19,6 +19,7 @@ internal static class YarnColumns
     public const string Tare = "tare_g";
     public const string Lot = "lot";
     public const string Humidity = "relative_humidity_percent";
+    public const string MassBy = "mass_by";
     public const string OfferForm = "offer_form";
     public const string OfferMass = "offer_net_mass_g";
     public const string OfferPrice = "offer_price";
@@ -26,6 +27,6 @@ internal static class YarnColumns
     public static ImmutableArray<string> All { get; } =
     [
         Id, Name, LinearDensity, Deviation, Fibres, Construction, Colour, Wraps, WrapMeasure,
-        Form, Gross, Tare, Lot, Humidity, OfferForm, OfferMass, OfferPrice,
+        Form, Gross, Tare, Lot, Humidity, OfferForm, OfferMass, OfferPrice, MassBy,
     ];
 }

@@ -74,6 +74,7 @@ internal sealed class YarnShelfReader
         {
             Lot = lot.Length == 0 ? null : lot,
             RelativeHumidity = humidity is { } percent ? Ratio.FromPercent(percent) : null,
+            Basis = row.Choice(YarnColumns.MassBy, MassBasis.Weighed),
         };
     }
 

@@ -30,6 +30,7 @@ internal static class YarnShelfRows
         yarn.Offer is { } form ? Word(form.Form) : "",
         yarn.Offer is { } offer ? CsvText.Measure(offer.NetMass.Grams) : "",
         yarn.Offer is { } priced ? CsvText.Measure(priced.Price.Amount) : "",
+        package is null ? "" : Word(package.Basis),
     ];
 
     private static string Word<T>(T value)

@@ -9,7 +9,7 @@ namespace Clothwright.Interchange.Csv;
 /// <remarks>
 /// Columns, in SI units: id, name, linear_density_tex, linear_density_deviation_tex, fibres, construction, colour,
 /// wraps_per_centimetre, wraps_counted (hand or geometric), package_form, gross_mass_g, tare_g, lot, relative_humidity_percent,
-/// offer_form, offer_net_mass_g, offer_price. Needed are id, linear_density_tex and fibres. What stands in the first row of a yarn
+/// offer_form, offer_net_mass_g, offer_price, mass_by (weighed, usualsupport or told). Needed are id, linear_density_tex and fibres. What stands in the first row of a yarn
 /// holds for the yarn; later rows of the same id add packages.
 /// </remarks>
 public static class YarnShelfTable

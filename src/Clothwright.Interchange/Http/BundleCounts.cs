@@ -6,4 +6,6 @@ namespace Clothwright.Interchange.Http;
 /// <param name="Yarns">Yarns of the shelf.</param>
 /// <param name="Swatches">Swatch records.</param>
 /// <param name="Sittings">Entries of the weaving log.</param>
-public sealed record BundleCounts(int Worksheets, int Saves, int Yarns, int Swatches, int Sittings);
+/// <param name="Photos">Photos of yarns.</param>
+/// <param name="Reservations">Yarns set aside for worksheets.</param>
+public sealed record BundleCounts(int Worksheets, int Saves, int Yarns, int Swatches, int Sittings, int Photos = 0, int Reservations = 0);

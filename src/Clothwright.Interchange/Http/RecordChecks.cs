@@ -55,6 +55,19 @@ public static class RecordChecks
             Text(entry.Note, "note", LongestNote)) is { } problem ? problem : entry;
     }
 
+    /// <summary>A reservation that can be kept.</summary>
+    /// <param name="reservation">The reservation as it was read.</param>
+    /// <returns>The same reservation, or its first problem.</returns>
+    public static Parsed<YarnReservation> Checked(YarnReservation reservation)
+    {
+        ArgumentNullException.ThrowIfNull(reservation);
+        return First(
+            Id(reservation.YarnId, "yarnId"),
+            Id(reservation.WorksheetId, "worksheetId"),
+            Measure(reservation.Grams, "grams", 1_000_000),
+            Text(reservation.Note, "note", 2000)) is { } problem ? problem : reservation;
+    }
+
     private static InputProblem? First(params ReadOnlySpan<InputProblem?> problems)
     {
         foreach (InputProblem? problem in problems)

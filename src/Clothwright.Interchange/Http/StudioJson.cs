@@ -25,4 +25,10 @@ namespace Clothwright.Interchange.Http;
 [JsonSerializable(typeof(Kept<SwatchRecord>[]))]
 [JsonSerializable(typeof(WeavingLogEntry))]
 [JsonSerializable(typeof(Kept<WeavingLogEntry>[]))]
+[JsonSerializable(typeof(YarnPhoto))]
+[JsonSerializable(typeof(YarnPhoto[]))]
+[JsonSerializable(typeof(YarnReservation))]
+[JsonSerializable(typeof(Kept<YarnReservation>[]))]
+[JsonSerializable(typeof(TableRequest))]
+[JsonSerializable(typeof(TableReading))]
 public sealed partial class StudioJson : JsonSerializerContext;

@@ -14,6 +14,9 @@ public static class UploadLimits
     /// <summary>A shelf as a table.</summary>
     public const int ShelfTableBytes = 4 * 1024 * 1024;
 
+    /// <summary>A photo as it comes from a camera.</summary>
+    public const int PhotoBytes = 16 * 1024 * 1024;
+
     /// <summary>A whole studio, packed.</summary>
     public const int BundleBytes = 256 * 1024 * 1024;
 }

@@ -1,6 +1,7 @@
 using System.Text;
 using Clothwright.Core.Quantities;
 using Clothwright.Core.Weaves;
+using Clothwright.Core.Weaves.Pictures;
 using Clothwright.Drawing.Images;
 using Clothwright.Interchange.Drafts;
 using Clothwright.Interchange.Http;

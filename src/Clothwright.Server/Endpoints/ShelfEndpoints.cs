@@ -34,7 +34,8 @@ internal static class ShelfEndpoints
 
     private static async Task<IResult> TableAsync(Studio studio, CancellationToken cancel)
     {
-        IEnumerable<Yarn> yarns = (await studio.Shelf.ListAsync(cancel)).Select((y, i) => y.Item.ToYarn($"yarns[{i}]").Value);
+        // A yarn whose count cannot be read yet stands in the JSON only.
+        IEnumerable<Yarn> yarns = (await studio.Shelf.ListAsync(cancel)).Select(y => y.Item.ToYarn()).Where(y => y.Succeeded).Select(y => y.Value);
         return Results.File(Encoding.UTF8.GetBytes(YarnShelfTable.Write(yarns)), "text/csv; charset=utf-8", "shelf.csv");
     }
 

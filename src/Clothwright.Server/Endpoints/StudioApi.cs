@@ -19,6 +19,9 @@ internal static class StudioApi
         api.MapWorksheetPages();
         api.MapDrafts();
         api.MapShelf();
+        api.MapShelfTables();
+        api.MapYarnPhotos();
+        api.MapReservations();
         api.MapBench();
         api.MapSwatches();
         api.MapWeavingLog();

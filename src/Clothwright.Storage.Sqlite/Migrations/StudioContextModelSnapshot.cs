@@ -114,6 +114,9 @@ namespace Clothwright.Storage.Sqlite.Migrations
                     b.Property<int>("Place")
                         .HasColumnType("INTEGER");
 
+                    b.Property<string>("Basis")
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("Form")
                         .IsRequired()
                         .HasColumnType("TEXT");
@@ -153,6 +156,30 @@ namespace Clothwright.Storage.Sqlite.Migrations
                     b.HasKey("BenchId", "Place");
 
                     b.ToTable("reeds", (string)null);
+                });
+
+            modelBuilder.Entity("Clothwright.Storage.Rows.ReservationRow", b =>
+                {
+                    b.Property<string>("YarnId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("WorksheetId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<double>("Kilograms")
+                        .HasColumnType("REAL");
+
+                    b.Property<string>("Note")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("YarnId", "WorksheetId");
+
+                    b.ToTable("yarn_reservations", (string)null);
                 });
 
             modelBuilder.Entity("Clothwright.Storage.Rows.SwatchRow", b =>
@@ -383,6 +410,35 @@ namespace Clothwright.Storage.Sqlite.Migrations
                     b.HasKey("YarnId", "Place");
 
                     b.ToTable("yarn_fibres", (string)null);
+                });
+
+            modelBuilder.Entity("Clothwright.Storage.Rows.YarnPhotoRow", b =>
+                {
+                    b.Property<string>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("AddedAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("HeightPixels")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<byte[]>("Jpeg")
+                        .IsRequired()
+                        .HasColumnType("BLOB");
+
+                    b.Property<int>("WidthPixels")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("YarnId")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("YarnId");
+
+                    b.ToTable("yarn_photos", (string)null);
                 });
 
             modelBuilder.Entity("Clothwright.Storage.Rows.YarnRow", b =>

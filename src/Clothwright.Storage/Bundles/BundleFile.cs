@@ -32,6 +32,9 @@ internal sealed class BundleFile : IDisposable
         }
     }
 
+    /// <summary>Whether there is such a file.</summary>
+    public bool Has(string name) => _zip.GetEntry(name) is not null;
+
     /// <summary>The bytes of one file.</summary>
     /// <exception cref="InputProblemException">It is not there, damaged, or too large.</exception>
     public async Task<byte[]> BytesAsync(string name, int most, CancellationToken cancel)

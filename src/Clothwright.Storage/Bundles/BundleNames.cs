@@ -21,6 +21,12 @@ internal static class BundleNames
 
     public const string WeavingLogTable = "weaving-log.csv";
 
+    public const string Photos = "photos.json";
+
+    public const string Reservations = "reservations.json";
+
+    public static string Photo(string id) => $"photos/{id}.jpg";
+
     public static string Worksheet(string id) => $"worksheets/{id}/worksheet.json";
 
     public static string Draft(string id) => $"worksheets/{id}/draft.wif";

@@ -30,6 +30,7 @@ internal sealed class BundlePacking(StudioContext studio, ZipArchive zip, DateTi
         await RecordAsync(BundleNames.Manifest, new BundleManifest(BundleManifest.CurrentVersion, now, worksheets, bench?.Version), StudioJson.Default.BundleManifest);
         if (bench is not null) await FileAsync(BundleNames.Bench, BenchText.Write(BenchRows.Bench(bench)));
         await PackShelfAsync();
+        await PackPhotosAsync();
         await PackRecordsAsync();
         foreach (WorksheetSummary worksheet in worksheets) await PackAsync(worksheet);
     }
@@ -42,6 +43,20 @@ internal sealed class BundlePacking(StudioContext studio, ZipArchive zip, DateTi
         // A yarn whose count cannot be read yet stands in the JSON only.
         IEnumerable<Yarn> readable = yarns.Select(y => y.Item.ToYarn()).Where(y => y.Succeeded).Select(y => y.Value);
         await TextAsync(BundleNames.ShelfTable, YarnShelfTable.Write(readable));
+    }
+
+    private async Task PackPhotosAsync()
+    {
+        Kept<YarnReservation>[] reserved = [.. (await studio.Reservations.AsNoTracking().OrderBy(r => r.YarnId).ThenBy(r => r.WorksheetId).ToListAsync(cancel)).Select(YarnReservations.Kept)];
+        await RecordAsync(BundleNames.Reservations, reserved, StudioJson.Default.KeptYarnReservationArray);
+        var photos = new List<YarnPhoto>();
+        await foreach (YarnPhotoRow row in studio.YarnPhotos.AsNoTracking().OrderBy(p => p.AddedAt).ThenBy(p => p.Id).AsAsyncEnumerable().WithCancellation(cancel))
+        {
+            photos.Add(new YarnPhoto(row.Id, row.YarnId, row.AddedAt, row.WidthPixels, row.HeightPixels));
+            await FileAsync(BundleNames.Photo(row.Id), row.Jpeg);
+        }
+
+        await RecordAsync(BundleNames.Photos, [.. photos], StudioJson.Default.YarnPhotoArray);
     }
 
     private async Task PackRecordsAsync()

@@ -29,12 +29,13 @@ internal sealed class BundleUnpacking(StudioContext studio, BundleFile bundle, C
             studio.Add(BenchRows.Row(bench, Numbered(benchVersion, $"{BundleNames.Manifest}, benchVersion"), demo: false));
         }
 
-        int yarns = await UnpackShelfAsync();
+        ImmutableHashSet<string> yarns = await UnpackShelfAsync();
+        (int photos, int reserved) = await UnpackPhotosAsync(yarns);
         (int swatches, int sittings) = await UnpackRecordsAsync();
         await SaveAsync();
         int saves = 0;
         foreach (WorksheetSummary worksheet in manifest.Worksheets) saves += await UnpackAsync(worksheet);
-        return new BundleCounts(manifest.Worksheets.Length, saves, yarns, swatches, sittings);
+        return new BundleCounts(manifest.Worksheets.Length, saves, yarns.Count, swatches, sittings, photos, reserved);
     }
 
     private async Task ClearDemoAsync()
@@ -50,12 +51,33 @@ internal sealed class BundleUnpacking(StudioContext studio, BundleFile bundle, C
         await studio.Benches.ExecuteDeleteAsync(cancel);
     }
 
-    private async Task<int> UnpackShelfAsync()
+    private async Task<ImmutableHashSet<string>> UnpackShelfAsync()
     {
         ImmutableArray<Kept<YarnEntry>> yarns = BundleFile.Sound(BundleNames.Shelf, ShelfText.ReadShelf(await bundle.BytesAsync(BundleNames.Shelf, BundleLimits.LargestFileBytes, cancel)));
         RefuseTwins(BundleNames.Shelf, yarns.Select(y => y.Item.Id));
         foreach (Kept<YarnEntry> kept in yarns) Add(YarnRows.Row(kept.Item, demo: false), kept.Version, BundleNames.Shelf);
-        return yarns.Length;
+        return [.. yarns.Select(y => y.Item.Id)];
+    }
+
+    // Bundles of earlier versions hold neither photos nor reservations.
+    private async Task<(int Photos, int Reserved)> UnpackPhotosAsync(ImmutableHashSet<string> yarns)
+    {
+        YarnPhoto[] photos = bundle.Has(BundleNames.Photos) ? await bundle.RecordAsync(BundleNames.Photos, StudioJson.Default.YarnPhotoArray, cancel) : [];
+        RefuseTwins(BundleNames.Photos, photos.Select(p => p.Id));
+        foreach (YarnPhoto photo in photos)
+        {
+            _ = BundleFile.Sound(BundleNames.Photos, RecordId.Parse(photo.Id));
+            if (!yarns.Contains(photo.YarnId)) throw BundleFile.Problem(BundleNames.Photos, $"A photo is of \"{photo.YarnId}\", which is not on the shelf.");
+            byte[] jpeg = await bundle.BytesAsync(BundleNames.Photo(photo.Id), UploadLimits.PhotoBytes, cancel);
+            if (!jpeg.AsSpan().StartsWith((ReadOnlySpan<byte>)[0xFF, 0xD8, 0xFF])) throw BundleFile.Problem(BundleNames.Photo(photo.Id), "The photo is no JPEG.");
+            studio.Add(YarnPhotos.Row(photo, jpeg));
+            await SaveAsync();
+        }
+
+        Kept<YarnReservation>[] reserved = bundle.Has(BundleNames.Reservations) ? await bundle.RecordAsync(BundleNames.Reservations, StudioJson.Default.KeptYarnReservationArray, cancel) : [];
+        RefuseTwins(BundleNames.Reservations, reserved.Select(r => $"{r.Item.YarnId} / {r.Item.WorksheetId}"));
+        foreach (Kept<YarnReservation> kept in reserved) studio.Add(YarnReservations.Row(BundleFile.Sound(BundleNames.Reservations, RecordChecks.Checked(kept.Item)), Numbered(kept.Version, BundleNames.Reservations)));
+        return (photos.Length, reserved.Length);
     }
 
     private async Task<(int Swatches, int Sittings)> UnpackRecordsAsync()

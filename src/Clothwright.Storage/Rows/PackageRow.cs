@@ -16,4 +16,7 @@ internal sealed class PackageRow
     public string? Lot { get; set; }
 
     public double? RelativeHumidity { get; set; }
+
+    /// <summary>How its mass is known; null in rows of earlier versions, which hold what was weighed.</summary>
+    public string? Basis { get; set; }
 }

@@ -54,6 +54,7 @@ internal static class YarnRows
         TareKilograms = package.Tare.Kilograms,
         Lot = package.Lot,
         RelativeHumidity = package.RelativeHumidity?.Value,
+        Basis = package.Basis.ToString(),
     };
 
     private static YarnPackage Package(PackageRow row) =>
@@ -61,5 +62,6 @@ internal static class YarnRows
         {
             Lot = row.Lot,
             RelativeHumidity = row.RelativeHumidity is { } humidity ? Ratio.FromValue(humidity) : null,
+            Basis = row.Basis is { } basis ? Enum.Parse<MassBasis>(basis) : MassBasis.Weighed,
         };
 }

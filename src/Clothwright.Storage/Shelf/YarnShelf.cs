@@ -58,12 +58,21 @@ public sealed class YarnShelf
             cancel);
     }
 
-    /// <summary>Takes a yarn off the shelf.</summary>
+    /// <summary>Takes a yarn off the shelf, with its photos and what was set aside of it.</summary>
     /// <param name="id">Its id.</param>
     /// <param name="basedOn">The version that was seen last.</param>
     /// <param name="cancel">Calls it off, unless it is being written already.</param>
     public Task<SaveOutcome> RemoveAsync(string id, int basedOn, CancellationToken cancel = default) =>
-        _work.WriteAsync(async studio => studio.Drop(await Held(studio, id, cancel), basedOn), cancel);
+        _work.WriteAsync(
+            async studio =>
+            {
+                SaveOutcome outcome = studio.Drop(await Held(studio, id, cancel), basedOn);
+                if (outcome is not SaveOutcome.Saved) return outcome;
+                await studio.YarnPhotos.Where(p => p.YarnId == id).ExecuteDeleteAsync(cancel);
+                await studio.Reservations.Where(r => r.YarnId == id).ExecuteDeleteAsync(cancel);
+                return outcome;
+            },
+            cancel);
 
     internal static IQueryable<YarnRow> Whole(StudioContext studio) => studio.Yarns.Include(y => y.Fibres).Include(y => y.Packages).AsSplitQuery();
 

@@ -18,7 +18,7 @@ public class PeirceGeometryProperties
         {
             double height = share * sum;
             double pitch = open * PeirceGeometry.ShortestPitch(sum, height);
-            double angle = PeirceGeometry.Angle(pitch, sum, height);
+            double angle = PeirceGeometry.AngleRadians(pitch, sum, height);
             double length = PeirceGeometry.ModularLength(pitch, sum, height);
             Assert.Equal(pitch, Pitch(length, sum, angle), 1e-6 * sum);
             Assert.Equal(height, Height(length, sum, angle), 1e-6 * sum);

@@ -1,5 +1,6 @@
 using Clothwright.Core.Quantities;
 using Clothwright.Core.Weaves;
+using Clothwright.Core.Weaves.Pictures;
 using Clothwright.Drawing.Images;
 using CsCheck;
 using SkiaSharp;

@@ -27,7 +27,7 @@ public class ClothTableTests
     {
         "C01" => [MassPerArea.GramsPerSquareMetre(row["n1"], row["t1"], row["c1"], row["n2"], row["t2"], row["c2"])],
         "C02" => [MassPerArea.SquareSettPerCentimetre(row["mass"], row["tex"], row["crimp"])],
-        "C03" => [PeirceGeometry.Angle(row["p"], 1, row["h"]) * 180 / Math.PI, PeirceGeometry.Crimp(row["p"], 1, row["h"]) * 100],
+        "C03" => [PeirceGeometry.AngleRadians(row["p"], 1, row["h"]) * 180 / Math.PI, PeirceGeometry.Crimp(row["p"], 1, row["h"]) * 100],
         "C04" or "C05" => [PeirceGeometry.ApproximateCrimp(row["p"], row["h"]) * 100],
         "C06" => [ModularLength(row)],
         "C07" => Height(row) is var h ? [h, new WeaveGeometry(new(row["d1"], row["d1"]), new(row["d2"], row["d2"]), 1, row["p2"], 1, 1).Thickness(h)] : [],

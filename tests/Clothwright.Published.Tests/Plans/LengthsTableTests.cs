@@ -16,6 +16,12 @@ public class LengthsTableTests
     public void Lengths_are_as_published(string id)
     {
         CheckRow row = CheckRow.Load(Table, id);
+        if (id == "P07")
+        {
+            row.Check([FinishingShrinkage.OfSample("shrinkage", Cloth(row["before"]), Cloth(row["after"])).Value.Percent]);
+            return;
+        }
+
         Derived<Length> finished = Derived.Decision("finished", Length.FromCentimetres(row["finished"]));
         Derived<Ratio> shrinkage = Derived.Decision("shrinkage", Ratio.FromValue(row["shrinkage"]));
         Derived<Length> woven = FinishingShrinkage.Before("off the loom", finished, shrinkage);
@@ -28,4 +34,6 @@ public class LengthsTableTests
             _ => throw new InvalidOperationException($"No computation stands behind {id}."),
         });
     }
+
+    private static Derived<Length> Cloth(double centimetres) => Derived.Decision("cloth", Length.FromCentimetres(centimetres));
 }

@@ -29,7 +29,7 @@ public class DiameterTableTests
             "Y03" or "Y04" or "Y05" or "Y06" or "Y07" => [AshenhurstDiameter.ThreadsPerInch(row["yards"], row["k"])],
             "Y08" => [PeirceDiameter.Millimetres(row["tex"])],
             "Y09" or "Y10" or "Y16" => [BulkDensityDiameter.Millimetres(row["tex"], row["density"])],
-            "Y11a" or "Y11b" or "Y12" => [AshenhurstDiameter.BulkDensityOf(row["k"])],
+            "Y11a" or "Y11b" or "Y12" => [AshenhurstDiameter.GramsPerCubicCentimetreOf(row["k"])],
             "Y13" or "Y14" => Metric(row) is var (yarn, d) ? [yarn.Value.Tex, yarn.Value.YardsPerPound, 1 / d.Inches] : [],
             "Y15" => Metric(row) is var (yarn, d) ? [yarn.Value.Tex, yarn.Value.YardsPerPound, d.Millimetres] : [],
             "Y17" => [HandWrapped(row["wraps"])],

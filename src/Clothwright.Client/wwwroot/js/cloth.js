@@ -1,34 +1,43 @@
-// The cloth panel: a cloth thread by thread, at true size or nearer, face or back. The first pick lies at the weaver's hand.
-import { fit, reader, themeColour } from './rows.js';
+// The cloth panel: a cloth thread by thread, at true size, nearer or farther, face or back, lying flat or tilted. The first pick lies at the weaver's hand.
+import { painter, withoutGraphics } from './cloth-gl.js';
+import { paintFlat } from './cloth-flat.js';
+import { WINDOW, tilted } from './cloth-light.js';
+import { fit, themeColour } from './rows.js';
+import { pixelsPerCentimetre } from './true-size.js';
 
-const PIXELS_PER_CENTIMETRE = 96 / 2.54;
 const MARGIN = 22;
-const FEWEST_PIXELS = 1.6;
+const DEVICE_PIXELS = 2;
+const THREAD_PIXELS = 18;
+/** Across a room: as large as it looks from three metres when the screen stands at sixty centimetres. */
+const ROOM = 0.6 / 3;
+const SLOW_MILLISECONDS = 24;
+const HOPELESS_MILLISECONDS = 500;
+const SETTLE_MILLISECONDS = 140;
+const STEEPEST_TILT = 75;
+/** @type {[number, number, number]} Undyed linen, as on paper. */
+const BEHIND = [0.9215820, 0.8796224, 0.7758222];
 
-/**
- * @typedef {object} Cloth
- * @property {(pick: number, end: number) => boolean} warpOnTop
- * @property {number} ends
- * @property {number} picks
- * @property {Float64Array} endLooks Red, green, blue, width in centimetres of each end.
- * @property {Float64Array} pickLooks
- * @property {number} endsPerCentimetre
- * @property {number} picksPerCentimetre
- * @property {number} width Centimetres; 0 when any width will do.
- * @property {boolean} customary
- */
-
+/** @typedef {import('./cloth-places.js').Cloth} Cloth */
 /**
  * @typedef {object} View
  * @property {Cloth | null} cloth
- * @property {number} zoom 1 is true size.
+ * @property {string} distance threads, hand or room
+ * @property {number} nearer Factor by which she has come nearer.
  * @property {boolean} back
- * @property {number} left Centimetres of cloth to the left of the panel.
- * @property {number} low Centimetres of cloth below the panel.
+ * @property {number} left Millimetres of cloth to the left of the panel.
+ * @property {number} low Millimetres of cloth below the panel.
+ * @property {number} across Tilt to the side, degrees.
+ * @property {number} along Tilt away, degrees.
+ * @property {number} frame
+ * @property {number} settle
  */
 
 /** @type {Map<string, View>} */
 const views = new Map();
+
+/** Whether the graphics card takes longer than a frame, so that a quick picture goes before. */
+let slow = false;
+let timed = 0;
 
 /**
  * @param {string} id
@@ -37,14 +46,13 @@ const views = new Map();
 function viewOf(id) {
   let view = views.get(id);
   if (view) return view;
-  view = { cloth: null, zoom: 1, back: false, left: 0, low: 0 };
+  view = { cloth: null, distance: 'hand', nearer: 1, back: false, left: 0, low: 0, across: 0, along: 0, frame: 0, settle: 0 };
   views.set(id, view);
   const canvas = /** @type {HTMLCanvasElement} */ (document.getElementById(id));
-  const holder = canvas.parentElement ?? canvas;
-  new ResizeObserver(() => draw(id)).observe(canvas);
-  document.addEventListener('clothwright-theme', () => draw(id));
-  matchMedia('(prefers-color-scheme: dark)').addEventListener('change', () => draw(id));
-  listen(id, holder, view);
+  new ResizeObserver(() => ask(id)).observe(canvas);
+  document.addEventListener('clothwright-theme', () => ask(id));
+  matchMedia('(prefers-color-scheme: dark)').addEventListener('change', () => ask(id));
+  listen(id, canvas.parentElement ?? canvas, view);
   return view;
 }
 
@@ -54,37 +62,59 @@ function viewOf(id) {
  * @param {View} view
  */
 function listen(id, holder, view) {
-  /** @param {number} right @param {number} up Centimetres on the screen. */
+  /** @param {number} right @param {number} up CSS pixels. */
   const move = (right, up) => {
-    view.left = Math.max(0, view.left + right / view.zoom);
-    view.low = Math.max(0, view.low + up / view.zoom);
-    draw(id);
+    const scale = view.cloth ? scaleOf(view, view.cloth) : 1;
+    view.left = Math.max(0, view.left + right / scale);
+    view.low = Math.max(0, view.low + up / scale);
+    ask(id);
+  };
+  /** @param {number} factor */
+  const nearer = factor => {
+    view.nearer = Math.min(16, Math.max(1 / 8, view.nearer * factor));
+    ask(id);
   };
   holder.addEventListener('keydown', event => {
-    const step = event.shiftKey ? 4 : 1;
+    if (event.ctrlKey || event.metaKey || event.altKey) return;
+    const step = event.shiftKey ? 150 : 38;
     /** @type {Record<string, () => void>} */
     const keys = {
       ArrowLeft: () => move(-step, 0),
       ArrowRight: () => move(step, 0),
       ArrowUp: () => move(0, step),
       ArrowDown: () => move(0, -step),
-      Home: () => { view.left = 0; view.low = 0; draw(id); },
+      '+': () => nearer(1.25),
+      '=': () => nearer(1.25),
+      '-': () => nearer(0.8),
+      Home: () => { view.left = 0; view.low = 0; view.nearer = 1; ask(id); },
     };
-    if (!keys[event.key] || event.ctrlKey || event.metaKey || event.altKey) return;
+    if (!keys[event.key]) return;
     event.preventDefault();
     keys[event.key]();
   });
+  holder.addEventListener('wheel', event => {
+    if (!event.ctrlKey) return;
+    event.preventDefault();
+    nearer(Math.exp(-event.deltaY / 200));
+  }, { passive: false });
   holder.addEventListener('pointerdown', event => {
     if (event.pointerType === 'touch') return;
     holder.setPointerCapture(event.pointerId);
-    holder.dataset.moving = '';
+    holder.dataset.moving = event.shiftKey ? 'tilt' : 'along';
   });
   holder.addEventListener('pointermove', event => {
-    if (holder.dataset.moving === undefined) return;
-    move(-event.movementX / PIXELS_PER_CENTIMETRE, event.movementY / PIXELS_PER_CENTIMETRE);
+    if (holder.dataset.moving === 'along') move(-event.movementX, event.movementY);
+    if (holder.dataset.moving !== 'tilt') return;
+    view.across = clampTilt(view.across + event.movementX / 3);
+    view.along = clampTilt(view.along - event.movementY / 3);
+    holder.dispatchEvent(new CustomEvent('clothtilt', { bubbles: true }));
+    ask(id);
   });
   for (const end of ['pointerup', 'pointercancel']) holder.addEventListener(end, () => delete holder.dataset.moving);
 }
+
+/** @param {number} degrees */
+const clampTilt = degrees => Math.min(STEEPEST_TILT, Math.max(-STEEPEST_TILT, degrees));
 
 /**
  * Shows a cloth on a canvas.
@@ -92,199 +122,170 @@ function listen(id, holder, view) {
  * @param {{ slice(): Uint8Array }} rows
  * @param {number} ends
  * @param {number} picks
- * @param {{ slice(): Float64Array }} endLooks
- * @param {{ slice(): Float64Array }} pickLooks
- * @param {number} endsPerCentimetre
- * @param {number} picksPerCentimetre
- * @param {number} width
+ * @param {{ slice(): Float64Array }} looks
+ * @param {{ slice(): Float64Array }} lustres
+ * @param {{ slice(): Float64Array }} lights
+ * @param {{ slice(): Float64Array }} stretches
+ * @param {{ slice(): Float64Array }} endRound
+ * @param {{ slice(): Float64Array }} pickRound
+ * @param {{ slice(): Uint8Array }} sharedEnds
+ * @param {{ slice(): Uint8Array }} sharedPicks
+ * @param {{ slice(): Float64Array }} measures
  * @param {boolean} customary
  */
-export function showCloth(id, rows, ends, picks, endLooks, pickLooks, endsPerCentimetre, picksPerCentimetre, width, customary) {
-  viewOf(id).cloth = {
-    warpOnTop: reader(rows.slice(), ends),
-    ends,
-    picks,
-    endLooks: endLooks.slice(),
-    pickLooks: pickLooks.slice(),
-    endsPerCentimetre,
-    picksPerCentimetre,
-    width,
-    customary,
-  };
-  draw(id);
+export function showCloth(id, rows, ends, picks, looks, lustres, lights, stretches, endRound, pickRound, sharedEnds, sharedPicks, measures, customary) {
+  viewOf(id).cloth = clothOf(
+    rows.slice(), ends, picks, looks.slice(), lustres.slice(), lights.slice(), stretches.slice(), endRound.slice(), pickRound.slice(),
+    sharedEnds.slice(), sharedPicks.slice(), measures.slice(), customary);
+  draw(id, false);
 }
 
 /**
- * Looks at a cloth from another distance or side.
- * @param {string} id
- * @param {number} zoom
- * @param {boolean} back
- */
-export function viewCloth(id, zoom, back) {
-  const view = viewOf(id);
-  view.zoom = zoom;
-  view.back = back;
-  draw(id);
-}
-
-/**
- * For each pixel along one direction: its thread, how far across the thread it lies (-1 to 1, beyond: between threads), how far along the crossing.
- * @param {number} pixels
- * @param {number} start Centimetres of cloth at pixel 0.
- * @param {number} perPixel Centimetres of cloth in a pixel.
- * @param {number} perCentimetre Threads in a centimetre.
+ * A cloth of plain numbers.
+ * @param {Uint8Array} rows
+ * @param {number} ends
+ * @param {number} picks
  * @param {Float64Array} looks
+ * @param {Float64Array} lustres
+ * @param {Float64Array} lights
+ * @param {Float64Array} stretches
+ * @param {Float64Array} endRound
+ * @param {Float64Array} pickRound
+ * @param {Uint8Array} sharedEnds
+ * @param {Uint8Array} sharedPicks
+ * @param {Float64Array} measures
+ * @param {boolean} customary
+ * @returns {Cloth}
  */
-function along(pixels, start, perPixel, perCentimetre, looks) {
-  const threads = looks.length / 4;
-  const thread = new Int32Array(pixels);
-  const across = new Float32Array(pixels);
-  const within = new Float32Array(pixels);
-  for (let i = 0; i < pixels; i++) {
-    const at = (start + (i + 0.5) * perPixel) * perCentimetre;
-    const number = Math.floor(at);
-    const inside = at - number;
-    thread[i] = number;
-    within[i] = inside;
-    const share = Math.min(1, looks[(((number % threads) + threads) % threads) * 4 + 3] * perCentimetre);
-    across[i] = (inside * 2 - 1) / Math.max(share, 0.2);
-  }
-  return { thread, across, within };
+export function clothOf(rows, ends, picks, looks, lustres, lights, stretches, endRound, pickRound, sharedEnds, sharedPicks, measures, customary) {
+  const [endsPerCentimetre, picksPerCentimetre, width, length, warpHeight, weftHeight, thickness, warpSteepest, weftSteepest] = measures;
+  return {
+    rows, ends, picks, looks, lustres, lights, stretches, endRound, pickRound, sharedEnds, sharedPicks,
+    endsPerCentimetre, picksPerCentimetre, width, length, warpHeight, weftHeight, thickness, warpSteepest, weftSteepest, customary,
+  };
 }
 
-/** @param {number} n @param {number} m */
-const wrapped = (n, m) => ((n % m) + m) % m;
+/**
+ * Looks at a cloth from another distance or side, or tilts it.
+ * @param {string} id
+ * @param {string} distance threads, hand or room
+ * @param {boolean} back
+ * @param {number} across Tilt to the side, degrees.
+ * @param {number} along Tilt away, degrees.
+ */
+export function viewCloth(id, distance, back, across, along) {
+  const view = viewOf(id);
+  if (view.distance !== distance) view.nearer = 1;
+  Object.assign(view, { distance, back, across: clampTilt(across), along: clampTilt(along) });
+  ask(id);
+}
 
-/** @param {string} id */
-function draw(id) {
+/**
+ * Asks for a picture in the next frame; however often, one is drawn.
+ * @param {string} id
+ */
+function ask(id) {
+  const view = views.get(id);
+  if (!view || view.frame) return;
+  view.frame = requestAnimationFrame(() => {
+    view.frame = 0;
+    draw(id, false);
+  });
+}
+
+/**
+ * CSS pixels in a millimetre of cloth.
+ * @param {View} view
+ * @param {Cloth} cloth
+ */
+function scaleOf(view, cloth) {
+  const actual = pixelsPerCentimetre() / 10;
+  if (view.distance === 'room') return actual * ROOM * view.nearer;
+  if (view.distance === 'hand') return actual * view.nearer;
+  return Math.max(4 * actual, THREAD_PIXELS * Math.min(cloth.endsPerCentimetre, cloth.picksPerCentimetre) / 10) * view.nearer;
+}
+
+/**
+ * @param {string} id
+ * @param {boolean} settled Whether nothing has changed for a while, so that there is time to paint finely.
+ */
+function draw(id, settled) {
   const view = views.get(id);
   const canvas = /** @type {HTMLCanvasElement | null} */ (document.getElementById(id));
   if (!view?.cloth || !canvas || canvas.clientWidth === 0) return;
-  const cloth = view.cloth;
-  const ratio = fit(canvas);
+  clearTimeout(view.settle);
+  const { cloth } = view;
+  const ratio = fit(canvas, DEVICE_PIXELS);
   const context = /** @type {CanvasRenderingContext2D} */ (canvas.getContext('2d'));
   const margin = Math.round(MARGIN * ratio);
-  const perCentimetre = PIXELS_PER_CENTIMETRE * ratio * view.zoom;
+  const scale = scaleOf(view, cloth) * ratio;
   context.fillStyle = themeColour('--page');
   context.fillRect(0, 0, canvas.width, canvas.height);
-  let width = canvas.width - margin;
-  const height = canvas.height - margin;
-  if (cloth.width > 0) {
-    const shown = width / perCentimetre;
-    view.left = Math.min(view.left, Math.max(0, cloth.width - shown));
-    width = Math.min(width, Math.ceil((cloth.width - view.left) * perCentimetre));
+  const room = { width: canvas.width - margin, height: canvas.height - margin };
+  view.left = Math.min(view.left, Math.max(0, cloth.width - room.width / scale));
+  view.low = Math.min(view.low, Math.max(0, cloth.length - room.height / scale));
+  const width = Math.min(room.width, Math.ceil((cloth.width - view.left) * scale));
+  const height = Math.min(room.height, Math.ceil((cloth.length - view.low) * scale));
+  if (width > 0 && height > 0) {
+    const across = view.across * Math.PI / 180, along = view.along * Math.PI / 180;
+    /** @type {import('./cloth-gl.js').Look} */
+    const look = { back: view.back, left: view.left, low: view.low, perPixel: 1 / scale, width, height, lighting: tilted(WINDOW, across, along), behind: BEHIND };
+    paint(id, view, cloth, look, context, margin, room.height, settled, Math.cos(across), Math.cos(along));
   }
-  if (width > 0 && height > 0) context.putImageData(picture(cloth, view, width, height, perCentimetre), margin, 0);
-  ticks(context, cloth, view, margin, width, height, perCentimetre, ratio);
+  if (view.across === 0 && view.along === 0) ticks(context, cloth, view, margin, width, room.height, scale, ratio);
 }
 
 /**
- * @param {Cloth} cloth
+ * @param {string} id
  * @param {View} view
+ * @param {Cloth} cloth
+ * @param {import('./cloth-gl.js').Look} look
+ * @param {CanvasRenderingContext2D} context
+ * @param {number} margin
+ * @param {number} foot Height of the panel above its ticks.
+ * @param {boolean} settled
+ * @param {number} narrow What is left of its width when tilted.
+ * @param {number} low What is left of its height when tilted.
+ */
+function paint(id, view, cloth, look, context, margin, foot, settled, narrow, low) {
+  const card = painter();
+  const able = card !== null && card.fits(cloth);
+  // A tilted cloth is turned about its middle.
+  const right = margin + look.width * (1 - narrow) / 2, top = foot - look.height + look.height * (1 - low) / 2;
+  if (card && able && (settled || !slow)) {
+    const begun = performance.now();
+    card.paint(cloth, look);
+    context.drawImage(card.canvas, 0, card.canvas.height - look.height, look.width, look.height, right, top, look.width * narrow, look.height * low);
+    if (timed++ < 4) {
+      card.pixels(1, 1);
+      const took = performance.now() - begun;
+      slow = took > SLOW_MILLISECONDS;
+      if (timed > 1 && took > HOPELESS_MILLISECONDS) withoutGraphics();
+    }
+    return;
+  }
+  const coarse = able ? 2 : 1;
+  const quick = { ...look, perPixel: look.perPixel * coarse, width: Math.ceil(look.width / coarse), height: Math.ceil(look.height / coarse) };
+  const image = paintFlat(cloth, quick);
+  const sheet = sheetOf(quick.width, quick.height);
+  /** @type {CanvasRenderingContext2D} */ (sheet.getContext('2d')).putImageData(image, 0, 0);
+  context.drawImage(sheet, 0, 0, quick.width, quick.height, right, top + (look.height - quick.height * coarse) * low, quick.width * coarse * narrow, quick.height * coarse * low);
+  if (able) view.settle = setTimeout(() => draw(id, true), SETTLE_MILLISECONDS);
+}
+
+/** @type {HTMLCanvasElement | undefined} */
+let sheet;
+
+/**
+ * A canvas out of sight, at least this large.
  * @param {number} width
  * @param {number} height
- * @param {number} perCentimetre
- * @returns {ImageData}
  */
-function picture(cloth, view, width, height, perCentimetre) {
-  const threadPixels = perCentimetre / Math.max(cloth.endsPerCentimetre, cloth.picksPerCentimetre);
-  const fine = Math.min(4, Math.max(1, Math.ceil(FEWEST_PIXELS / threadPixels)));
-  const w = width * fine;
-  const h = height * fine;
-  const perPixel = 1 / (perCentimetre * fine);
-  // Turned over side to side, the last end comes first and what was below is on top.
-  const start = view.back ? (cloth.width || cloth.endLooks.length / 4 / cloth.endsPerCentimetre) - view.left : view.left;
-  const x = along(w, start, view.back ? -perPixel : perPixel, cloth.endsPerCentimetre, cloth.endLooks);
-  const y = along(h, view.low + h * perPixel, -perPixel, cloth.picksPerCentimetre, cloth.pickLooks);
-  const endLooks = cloth.endLooks.length / 4;
-  const pickLooks = cloth.pickLooks.length / 4;
-  const sums = fine > 1 ? new Float32Array(width * height * 3) : null;
-  const image = new ImageData(width, height);
-  const data = image.data;
-  const columns = new Int32Array(w);
-  const colours = new Int32Array(w);
-  for (let i = 0; i < w; i++) {
-    columns[i] = wrapped(x.thread[i], cloth.ends);
-    colours[i] = wrapped(x.thread[i], endLooks) * 4;
-  }
-  for (let j = 0; j < h; j++) {
-    const pick = wrapped(y.thread[j], cloth.picks);
-    const below = wrapped(pick - 1, cloth.picks);
-    const above = wrapped(pick + 1, cloth.picks);
-    const weft = wrapped(y.thread[j], pickLooks) * 4;
-    const weftAcross = Math.abs(y.across[j]);
-    const row = ((j / fine) | 0) * width;
-    for (let i = 0; i < w; i++) {
-      const end = columns[i];
-      const warpAcross = Math.abs(x.across[i]);
-      let warpTop = cloth.warpOnTop(pick, end);
-      if (view.back) warpTop = !warpTop;
-      const inWarp = warpAcross < 1;
-      const inWeft = weftAcross < 1;
-      let light = 0.38;
-      let from = cloth.pickLooks;
-      let at = weft;
-      if (warpTop ? inWarp : inWarp && !inWeft) {
-        from = cloth.endLooks;
-        at = colours[i];
-        light = warpTop
-          ? shade(warpAcross) * dip(y.within[j], cloth.warpOnTop(below, end) === view.back, cloth.warpOnTop(above, end) === view.back)
-          : 0.62 * shade(warpAcross);
-      } else if (inWeft) {
-        const left = wrapped(end - 1, cloth.ends);
-        const right = wrapped(end + 1, cloth.ends);
-        light = warpTop
-          ? 0.62 * shade(weftAcross)
-          : shade(weftAcross) * dip(x.within[i], cloth.warpOnTop(pick, left) !== view.back, cloth.warpOnTop(pick, right) !== view.back);
-      }
-      const r = Math.min(255, from[at] * light);
-      const g = Math.min(255, from[at + 1] * light);
-      const b = Math.min(255, from[at + 2] * light);
-      if (sums) {
-        const s = (row + ((i / fine) | 0)) * 3;
-        sums[s] += r;
-        sums[s + 1] += g;
-        sums[s + 2] += b;
-      } else {
-        const d = (row + i) * 4;
-        data[d] = r;
-        data[d + 1] = g;
-        data[d + 2] = b;
-        data[d + 3] = 255;
-      }
-    }
-  }
-  if (sums) {
-    const many = fine * fine;
-    for (let p = 0; p < width * height; p++) {
-      data[p * 4] = sums[p * 3] / many;
-      data[p * 4 + 1] = sums[p * 3 + 1] / many;
-      data[p * 4 + 2] = sums[p * 3 + 2] / many;
-      data[p * 4 + 3] = 255;
-    }
-  }
-  return image;
-}
-
-/**
- * Light on a round thread.
- * @param {number} across 0 in the middle, 1 at its edge.
- */
-function shade(across) {
-  return 1.2 - 0.42 * across * across;
-}
-
-/**
- * A thread darkens where it goes under its neighbour.
- * @param {number} within 0 to 1 along the crossing.
- * @param {boolean} before Whether it is below at the crossing before.
- * @param {boolean} after
- */
-function dip(within, before, after) {
-  let light = 1;
-  if (before && within < 0.4) light -= (0.4 - within) * 0.65;
-  if (after && within > 0.6) light -= (within - 0.6) * 0.65;
-  return light;
+function sheetOf(width, height) {
+  sheet ??= document.createElement('canvas');
+  if (sheet.width < width) sheet.width = width;
+  if (sheet.height < height) sheet.height = height;
+  return sheet;
 }
 
 /**
@@ -295,25 +296,25 @@ function dip(within, before, after) {
  * @param {number} margin
  * @param {number} width
  * @param {number} height
- * @param {number} perCentimetre
+ * @param {number} scale Canvas pixels in a millimetre.
  * @param {number} ratio
  */
-function ticks(context, cloth, view, margin, width, height, perCentimetre, ratio) {
-  const unit = cloth.customary ? 2.54 : 1;
-  const step = [1, 2, 5, 10, 20].find(s => s * unit * perCentimetre > 26 * ratio) ?? 50;
+function ticks(context, cloth, view, margin, width, height, scale, ratio) {
+  const unit = cloth.customary ? 25.4 : 10;
+  const step = [1, 2, 5, 10, 20, 50].find(s => s * unit * scale > 26 * ratio) ?? 100;
   context.fillStyle = themeColour('--ink');
   context.font = `${11 * ratio}px "Open Sans", sans-serif`;
   context.textBaseline = 'top';
   const thin = Math.max(1, Math.round(ratio));
-  for (let n = Math.ceil(view.left / unit / step) * step; (n * unit - view.left) * perCentimetre <= width; n += step) {
-    const x = margin + Math.round((n * unit - view.left) * perCentimetre);
+  for (let n = Math.ceil(view.left / unit / step) * step; (n * unit - view.left) * scale <= width; n += step) {
+    const x = margin + Math.round((n * unit - view.left) * scale);
     context.fillRect(x, height, thin, 5 * ratio);
     context.textAlign = 'center';
     context.fillText(String(n), x, height + 6 * ratio);
   }
   context.textBaseline = 'middle';
-  for (let n = Math.ceil(view.low / unit / step) * step; (n * unit - view.low) * perCentimetre <= height; n += step) {
-    const y = height - Math.round((n * unit - view.low) * perCentimetre);
+  for (let n = Math.ceil(view.low / unit / step) * step; (n * unit - view.low) * scale <= height && n * unit <= cloth.length + 1; n += step) {
+    const y = height - Math.round((n * unit - view.low) * scale);
     context.fillRect(margin - 5 * ratio, y, 5 * ratio, thin);
     if (n === 0) continue;
     context.textAlign = 'right';

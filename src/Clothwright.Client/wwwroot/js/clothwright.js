@@ -1,6 +1,6 @@
 // What the page needs from the browser beyond markup. Plain JavaScript, typed by JSDoc.
 export { showCloth, viewCloth } from './cloth.js';
-export { showDraft } from './draft.js';
+export { isMeasured, keepPixelsPerCentimetre, pixelsPerCentimetre } from './true-size.js';
 export { openSteps, readStep, keepStep, keepPlace } from './steps.js';
 export { readCopy, keepCopy, listCopies, lastSheet, useSheet, isFirstVisit, endFirstVisit } from './copies.js';
 export { ask, askWithFile, tellTabs, listen, momentText } from './studio.js';

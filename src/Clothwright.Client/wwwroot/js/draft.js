@@ -1,101 +1,224 @@
-// A draft as it stands at the loom: threading beyond the fell (top), first pick at the weaver's hand (bottom),
-// tie-up in the corner and treadling, or the lift plan, to the right.
-import { fit, reader, themeColour } from './rows.js';
+// A draft as it stands at the loom: threading beyond the fell (top), first pick at the weaver's hand (bottom), tie-up in the corner and
+// treadling, or the lift plan, to the right; or one of the ways round that books use. Painted whole or in part, worked on by hand.
+import { fit, themeColour } from './rows.js';
+import { Plane } from './draft-plane.js';
+import { paintDraft } from './draft-paint.js';
+import { paintMarks } from './draft-marks.js';
+import { listen } from './draft-hand.js';
+import { listenForFiles } from './draft-files.js';
 
-/** @typedef {{ rows: Uint8Array, ends: number, picks: number, threading: Float64Array, tieUp: Float64Array, treadling: Float64Array, shafts: number }} Draft */
+export { saveText, takenName, takenBytes, pictureWidth, pictureTones } from './draft-files.js';
 
-/** @type {Map<string, Draft>} */
-const drafts = new Map();
+/** @typedef {import('./draft-paint.js').Draft} Draft */
+/** @typedef {import('./draft-marks.js').Marks} Marks */
+/** @typedef {import('./draft-hand.js').Hand} Hand */
 
-/** @param {number} set @param {number} number */
-const holds = (set, number) => Math.floor(set / 2 ** (number - 1)) % 2 === 1;
+/** @typedef {{ canvas: HTMLCanvasElement, plane: Plane, draft: Draft | null, marks: Marks, hand: Hand, due: number, shown: string }} Sheet */
+
+/** @type {Map<string, Sheet>} */
+const sheets = new Map();
+/** @type {number[]} */
+let frames = [];
 
 /**
- * Shows a draft on a canvas.
+ * Lays a draft's paper out on a canvas.
  * @param {string} id
- * @param {{ slice(): Uint8Array }} rows
- * @param {number} ends
- * @param {number} picks
- * @param {{ slice(): Float64Array }} threading Shafts of each end, one bit a shaft.
- * @param {{ slice(): Float64Array }} tieUp Shafts of each treadle; empty for a lift plan.
- * @param {{ slice(): Float64Array }} treadling Treadles of each pick, or the shafts it lifts.
- * @param {number} shafts
+ * @param {string} field Id of the field that chooses files; empty for a draft that is only looked at.
+ * @param {(words: string) => void} tell Told what the hand does.
  */
-export function showDraft(id, rows, ends, picks, threading, tieUp, treadling, shafts) {
-  const first = !drafts.has(id);
-  drafts.set(id, { rows: rows.slice(), ends, picks, threading: threading.slice(), tieUp: tieUp.slice(), treadling: treadling.slice(), shafts });
-  if (first) {
-    const canvas = /** @type {HTMLCanvasElement} */ (document.getElementById(id));
-    new ResizeObserver(() => draw(id)).observe(canvas.parentElement ?? canvas);
-    document.addEventListener('clothwright-theme', () => draw(id));
-    matchMedia('(prefers-color-scheme: dark)').addEventListener('change', () => draw(id));
-  }
-  draw(id);
+export function openDraft(id, field, tell) {
+  const canvas = /** @type {HTMLCanvasElement} */ (document.getElementById(id));
+  const holder = /** @type {HTMLElement} */ (canvas.parentElement);
+  const plane = new Plane();
+  /** @type {Sheet} */
+  const sheet = {
+    canvas,
+    plane,
+    draft: null,
+    marks: { cursor: null, marked: null, spots: [], focused: false },
+    hand: { plane, mode: 'draw', wide: false, again: () => later(sheet), tell },
+    due: 0,
+    shown: '',
+  };
+  sheets.set(id, sheet);
+  new ResizeObserver(() => resize(sheet)).observe(holder);
+  document.addEventListener('clothwright-theme', () => later(sheet));
+  matchMedia('(prefers-color-scheme: dark)').addEventListener('change', () => later(sheet));
+  if (!field) return;
+  listen(holder, canvas, sheet.hand);
+  listenForFiles(holder, /** @type {HTMLInputElement | null} */ (document.getElementById(field)), tell);
+  for (const kind of ['focus', 'blur']) holder.addEventListener(kind, () => { sheet.marks.focused = kind === 'focus'; later(sheet); });
 }
 
-/** @param {string} id */
-function draw(id) {
-  const draft = drafts.get(id);
-  const canvas = /** @type {HTMLCanvasElement | null} */ (document.getElementById(id));
-  const holder = canvas?.parentElement;
-  if (!draft || !canvas || !holder || holder.clientWidth === 0) return;
-  const right = draft.tieUp.length || draft.shafts;
-  // The threads are cut to what fits: cells of 9 to 14 pixels.
-  const room = holder.clientWidth;
-  const cell = Math.max(9, Math.min(14, Math.floor(room / (draft.ends + right + 3))));
-  const ends = Math.max(4, Math.min(draft.ends, Math.floor(room / cell) - right - 3));
-  canvas.style.width = `${(ends + right + 3) * cell}px`;
-  canvas.style.height = `${(draft.picks + draft.shafts + 2) * cell}px`;
+/** @param {Sheet} sheet */
+function resize(sheet) {
+  const { plane, canvas } = sheet;
+  if (canvas.clientWidth === 0) return;
+  const whole = plane.cell === 0 || plane.cell <= plane.leastCell + 1e-6;
+  plane.width = canvas.clientWidth;
+  plane.height = canvas.clientHeight;
+  if (whole) plane.whole(9);
+  plane.keepInside();
+  later(sheet);
+}
+
+/** @param {Sheet} sheet */
+function later(sheet) {
+  sheet.due ||= requestAnimationFrame(() => paint(sheet));
+}
+
+/** @param {Sheet} sheet */
+function paint(sheet) {
+  sheet.due = 0;
+  const { canvas, plane, draft } = sheet;
+  if (!draft || canvas.clientWidth === 0 || !canvas.isConnected) return;
+  const start = performance.now();
+  plane.width = canvas.clientWidth;
+  plane.height = canvas.clientHeight;
+  if (plane.cell === 0) plane.whole(9);
   const ratio = fit(canvas);
   const context = /** @type {CanvasRenderingContext2D} */ (canvas.getContext('2d'));
-  context.setTransform(ratio, 0, 0, ratio, 0, 0);
-  context.clearRect(0, 0, canvas.width, canvas.height);
-  const ink = themeColour('--ink');
-  const warp = themeColour('--woad');
-  const weft = themeColour('--thread');
-  const line = themeColour('--rule');
-  const warpOnTop = reader(draft.rows, draft.ends);
-  const top = (draft.shafts + 1) * cell;
-  const side = (ends + 1) * cell;
-  context.font = `600 ${cell - 1}px "Open Sans", sans-serif`;
-  context.textAlign = 'center';
-  context.textBaseline = 'middle';
+  const inks = {
+    ink: themeColour('--ink'), page: themeColour('--page'), rule: themeColour('--rule'), soft: themeColour('--soft'),
+    warp: themeColour('--woad'), weft: themeColour('--thread'), alarm: themeColour('--madder'), mark: themeColour('--woad'),
+  };
+  paintDraft(context, plane, draft, ratio, inks);
+  paintMarks(context, plane, sheet.marks, inks, draft);
+  frames.push(performance.now() - start);
+  if (frames.length > 400) frames = frames.slice(-200);
+}
 
-  /** @param {number} column @param {number} y @param {string} colour */
-  const box = (column, y, colour) => {
-    context.fillStyle = colour;
-    context.fillRect(column, y, cell - 1, cell - 1);
-  };
-  /** @param {number} x @param {number} y @param {string} text */
-  const mark = (x, y, text) => {
-    context.fillStyle = ink;
-    context.fillText(text, x + cell / 2 - 0.5, y + cell / 2);
-  };
-  /** @param {number} x @param {number} y @param {number} columns @param {number} lines */
-  const grid = (x, y, columns, lines) => {
-    for (let i = 0; i < columns; i++) for (let j = 0; j < lines; j++) box(x + i * cell, y + j * cell, line);
-  };
+/** Times of the last frames in milliseconds. @returns {number[]} */
+export const paintTimes = () => frames;
 
-  grid(0, 0, ends, draft.shafts);
-  for (let end = 0; end < ends; end++) {
-    for (let shaft = 1; shaft <= draft.shafts; shaft++) {
-      if (holds(draft.threading[end], shaft)) mark(end * cell, (draft.shafts - shaft) * cell, String(shaft));
-    }
-  }
-  for (let pick = 0; pick < draft.picks; pick++) {
-    const y = top + (draft.picks - 1 - pick) * cell;
-    for (let end = 0; end < ends; end++) box(end * cell, y, warpOnTop(pick, end) ? warp : weft);
-    grid(side, y, right, 1);
-    for (let k = 1; k <= right; k++) {
-      if (holds(draft.treadling[pick], k)) mark(side + (k - 1) * cell, y, String(k));
-    }
-  }
-  if (draft.tieUp.length) {
-    grid(side, 0, right, draft.shafts);
-    for (let treadle = 0; treadle < right; treadle++) {
-      for (let shaft = 1; shaft <= draft.shafts; shaft++) {
-        if (holds(draft.tieUp[treadle], shaft)) mark(side + treadle * cell, (draft.shafts - shaft) * cell, String(shaft));
-      }
-    }
-  }
+/**
+ * Shows a draft.
+ * @param {string} id
+ * @param {{ slice(): Uint8Array }} rows Packed rows of one repeat.
+ * @param {{ slice(): Int32Array }} sizes Ends and picks of one repeat, ends and picks shown, shafts, columns beside the cloth, whether tied up, way round,
+ *   whether in the colours of the yarns, whether in numbers, whether the cloth is not what the draft weaves.
+ * @param {{ slice(): Uint8Array }} threading Eight bytes a set, the lowest first.
+ * @param {{ slice(): Uint8Array }} tieUp
+ * @param {{ slice(): Uint8Array }} treads
+ * @param {{ slice(): Int32Array }} endColours
+ * @param {{ slice(): Int32Array }} pickColours
+ */
+export function showDraft(id, rows, sizes, threading, tieUp, treads, endColours, pickColours) {
+  const sheet = sheets.get(id);
+  if (!sheet) return;
+  const { plane } = sheet;
+  const [ends, picks, shownEnds, shownPicks, shafts, columns, tied, way, inYarns, numbers, sketched] = sizes.slice();
+  const whole = plane.cell <= plane.leastCell + 1e-6;
+  /** @param {{ slice(): Uint8Array }} sets */
+  const words = sets => new Uint32Array(sets.slice().buffer);
+  sheet.draft = {
+    rows: rows.slice(), ends, picks, threading: words(threading), tieUp: words(tieUp), treads: words(treads),
+    endColours: endColours.slice(), pickColours: pickColours.slice(), inYarns: inYarns === 1, numbers: numbers === 1, sketched: sketched === 1,
+  };
+  Object.assign(plane, { ends: shownEnds, picks: shownPicks, shafts, columns: Math.max(1, columns), tied: tied === 1 });
+  plane.turn(way);
+  const shown = `${shownEnds} ${shownPicks} ${shafts} ${columns}`;
+  if (shown !== sheet.shown && whole) plane.cell = 0;
+  sheet.shown = shown;
+  plane.keepInside();
+  later(sheet);
+}
+
+/**
+ * Lays marks over a draft.
+ * @param {string} id
+ * @param {{ slice(): Int32Array }} cursor Part, thread, number; empty for none.
+ * @param {{ slice(): Int32Array }} marked Part, first thread, threads; in the cloth also first pick and picks; empty for none.
+ * @param {{ slice(): Int32Array }} spots Six numbers each.
+ * @param {boolean} reveal Whether the cursor is brought into sight.
+ */
+export function markDraft(id, cursor, marked, spots, reveal) {
+  const sheet = sheets.get(id);
+  if (!sheet) return;
+  const [part, thread, number] = cursor.slice();
+  const [markedPart, first, count, firstPick, picks] = marked.slice();
+  const numbers = spots.slice();
+  sheet.marks.cursor = part === undefined ? null : { part, thread, number };
+  sheet.marks.marked = markedPart === undefined ? null : { part: markedPart, first, count, firstPick: firstPick ?? 0, picks: picks ?? 0 };
+  sheet.marks.spots = Array.from({ length: numbers.length / 6 }, (_, i) => /** @type {import('./draft-marks.js').Spot} */ ([...numbers.subarray(6 * i, 6 * i + 6)]));
+  if (reveal && sheet.marks.cursor) sheet.plane.reveal(sheet.marks.cursor);
+  later(sheet);
+}
+
+/**
+ * What dragging does, and whether the draft has the page's whole width.
+ * @param {string} id
+ * @param {'draw' | 'mark' | 'move'} mode
+ * @param {boolean} wide
+ */
+export function handDraft(id, mode, wide) {
+  const sheet = sheets.get(id);
+  if (!sheet) return;
+  sheet.hand.mode = mode;
+  sheet.hand.wide = wide;
+}
+
+/**
+ * Looks at a draft from nearer or further.
+ * @param {string} id
+ * @param {number} times Larger than 1 is nearer; 0 is the whole cloth.
+ */
+export function nearDraft(id, times) {
+  const sheet = sheets.get(id);
+  if (!sheet) return;
+  const { plane } = sheet;
+  const { x, y, w, h } = plane.cloth;
+  if (times === 0) plane.whole();
+  else plane.zoom(plane.cell * times, x + w / 2, y + h / 2);
+  later(sheet);
+}
+
+/** Brings a crossing into sight. @param {string} id @param {number} end @param {number} pick */
+export function lookAt(id, end, pick) {
+  const sheet = sheets.get(id);
+  if (!sheet) return;
+  const { plane } = sheet;
+  if (plane.cell < 10) plane.zoom(14, 0, 0);
+  plane.reveal({ part: 3, thread: end, number: pick });
+  later(sheet);
+}
+
+/** Threads that are in sight, for the keys that go a page on. @param {string} id @returns {number} */
+export function pageOf(id) {
+  const plane = sheets.get(id)?.plane;
+  return plane ? Math.max(1, Math.floor(Math.min(plane.cloth.w, plane.cloth.h) / plane.cell) - 1) : 1;
+}
+
+/** Where a place lies in the window: its middle, in CSS pixels. @param {string} id @param {number} part @param {number} thread @param {number} number @returns {number[]} */
+export function middleOf(id, part, thread, number) {
+  const sheet = /** @type {Sheet} */ (sheets.get(id));
+  const box = sheet.canvas.getBoundingClientRect();
+  const { x, y, w, h } = sheet.plane.boxOf({ part, thread, number });
+  return [box.left + x + w / 2, box.top + y + h / 2];
+}
+
+/**
+ * Times of painting a draft over and over: whole, pulled along and zoomed through.
+ * @param {string} id
+ * @param {number} times
+ * @returns {string} Medians in milliseconds with blanks between: whole cloth, pulled along at single threads, zooming.
+ */
+export function timePainting(id, times) {
+  const sheet = /** @type {Sheet} */ (sheets.get(id));
+  const { plane } = sheet;
+  /** @param {(i: number) => void} move */
+  const median = move => {
+    const taken = Array.from({ length: times }, (_, i) => {
+      move(i);
+      const start = performance.now();
+      paint(sheet);
+      return performance.now() - start;
+    }).sort((a, b) => a - b);
+    return taken[times >> 1];
+  };
+  const whole = median(() => plane.whole());
+  plane.zoom(14, 0, 0);
+  const pulled = median(i => plane.pull(i % 2 ? 90 : -120, i % 2 ? -70 : 110));
+  const zoomed = median(i => { const { x, y, w, h } = plane.cloth; plane.zoom(plane.leastCell * Math.pow(40, i / times), x + w / 2, y + h / 2); });
+  return [whole, pulled, zoomed].map(t => t.toFixed(2)).join(' ');
 }

@@ -22,10 +22,11 @@ export function themeColour(name) {
 /**
  * Gives a canvas the pixels of its box.
  * @param {HTMLCanvasElement} canvas
+ * @param {number} [most] The most device pixels to use in a CSS pixel.
  * @returns {number} Device pixels in one CSS pixel.
  */
-export function fit(canvas) {
-  const ratio = Math.min(window.devicePixelRatio || 1, 3);
+export function fit(canvas, most = 3) {
+  const ratio = Math.min(window.devicePixelRatio || 1, most);
   const width = Math.max(1, Math.round(canvas.clientWidth * ratio));
   const height = Math.max(1, Math.round(canvas.clientHeight * ratio));
   if (canvas.width !== width) canvas.width = width;

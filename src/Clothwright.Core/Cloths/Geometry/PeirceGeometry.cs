@@ -23,7 +23,7 @@ public static class PeirceGeometry
     /// <param name="pitch">Crossing pitch, not below <see cref="ShortestPitch"/>.</param>
     /// <param name="sum">D.</param>
     /// <param name="height">Crimp height, 0 to D.</param>
-    public static double Angle(double pitch, double sum, double height)
+    public static double AngleRadians(double pitch, double sum, double height)
     {
         double rest = sum - height;
         double reach = Math.Max(sum, Math.Sqrt(pitch * pitch + rest * rest));
@@ -36,7 +36,7 @@ public static class PeirceGeometry
     /// <param name="height">Crimp height, 0 to D.</param>
     public static double ModularLength(double pitch, double sum, double height)
     {
-        double angle = Angle(pitch, sum, height);
+        double angle = AngleRadians(pitch, sum, height);
         double cosine = Math.Cos(angle);
         double straight = cosine < 1e-12 ? 0 : (pitch - sum * Math.Sin(angle)) / cosine;
         return sum * angle + Math.Max(0, straight);

@@ -24,7 +24,7 @@ public static class ThreadLooks
         ArgumentOutOfRangeException.ThrowIfLessThan(strands, 1);
         double diameter = YarnDiameter.Of(yarn).Value.Metres;
         Lustre lustre = Lustres.Of(yarn);
-        ThreadSection section = ThreadSection.FromHeight(diameter, Pressed(yarn, lustre, washed));
+        ThreadSection section = ThreadSection.FromHeight(diameter * Bloom(lustre, washed), Pressed(yarn, lustre, washed));
         double tex = yarn.LinearDensity.Value.Tex;
         bool plied = yarn.Construction == YarnConstruction.Spun;
         double turns = 100 * Factor(yarn.Construction) / Math.Sqrt(tex);
@@ -54,6 +54,9 @@ public static class ThreadLooks
         };
         return washed ? height * 0.9 : Math.Min(1, height * 1.12);
     }
+
+    // The diameter reckoned with is that of yarn pressed in a close cloth; with room it is thicker, hairy yarn most. Common practice, no source.
+    private static double Bloom(Lustre lustre, bool washed) => (washed ? 1.15 : 1.03) * (1 + 0.25 * lustre.Fuzz);
 
     private static double Factor(YarnConstruction construction) => construction switch
     {

@@ -14,6 +14,16 @@ public static class FinishingShrinkage
     /// <summary>What is left of a length or width after washing.</summary>
     public static Rule AfterRule { get; } = new("shrinkage in finishing", "after washing = before washing × (1 − shrinkage)", Chain);
 
+    /// <summary>Shrinkage that a washed sample shows.</summary>
+    public static Rule SampleRule { get; } = new("shrinkage of a sample", "shrinkage = (before washing − after washing) ÷ before washing", Chain);
+
+    /// <summary>Shrinkage that a washed sample shows.</summary>
+    /// <param name="label">What it is called.</param>
+    /// <param name="before">Length or width before washing; above 0.</param>
+    /// <param name="after">The same after washing.</param>
+    public static Derived<Ratio> OfSample(string label, Derived<Length> before, Derived<Length> after) =>
+        Derived.From<Ratio>(label, SampleRule, before, after, (was, remains) => (was - remains) / was);
+
     /// <summary>The length or width before washing.</summary>
     /// <param name="label">What it is called.</param>
     /// <param name="after">Wanted after washing.</param>

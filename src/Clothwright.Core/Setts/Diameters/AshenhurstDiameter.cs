@@ -8,7 +8,7 @@ namespace Clothwright.Core.Setts.Diameters;
 public static class AshenhurstDiameter
 {
     /// <summary>Bulk density that K stands for, in g/cm³, is this times K²: 4 × 496054.65 ÷ (1000 π × 25.4²).</summary>
-    public const double DensityOfUnitK = 4 * LinearDensity.TexOfOneYardPerPound / (1000 * Math.PI * 25.4 * 25.4);
+    public const double GramsPerCubicCentimetreOfUnitK = 4 * LinearDensity.TexOfOneYardPerPound / (1000 * Math.PI * 25.4 * 25.4);
 
     private static readonly Rule Form = new(
         "Ashenhurst, diameters per inch",
@@ -22,11 +22,11 @@ public static class AshenhurstDiameter
 
     /// <summary>K that gives the same diameter as a bulk density.</summary>
     /// <param name="gramsPerCubicCentimetre">Bulk density of the yarn, above 0.</param>
-    public static double KOf(double gramsPerCubicCentimetre) => Math.Sqrt(gramsPerCubicCentimetre / DensityOfUnitK);
+    public static double KOf(double gramsPerCubicCentimetre) => Math.Sqrt(gramsPerCubicCentimetre / GramsPerCubicCentimetreOfUnitK);
 
     /// <summary>Bulk density of the yarn, in g/cm³, that K stands for.</summary>
     /// <param name="k">Ashenhurst's K, above 0.</param>
-    public static double BulkDensityOf(double k) => DensityOfUnitK * k * k;
+    public static double GramsPerCubicCentimetreOf(double k) => GramsPerCubicCentimetreOfUnitK * k * k;
 
     /// <summary>Diameter with its working.</summary>
     /// <param name="yarn">Mass per length.</param>

@@ -9,9 +9,9 @@ namespace Clothwright.Core.Weaves.RigidHeddles;
 /// for each candidate of the leftmost deviation the eyes are taken from the right, each as far right as it may go.
 /// </remarks>
 /// <param name="Eyes">Eye of each end, rising, the first eye in use being 1.</param>
-/// <param name="FirstEyeFromFirstEnd">Where eye 1 lies, in metres to the right of end 1 of the warp; below 0 is to the left.</param>
+/// <param name="FirstEyeFromFirstEndMetres">Where eye 1 lies, in metres to the right of end 1 of the warp; below 0 is to the left.</param>
 /// <param name="GreatestShift">How far the end pulled most lies from its eye.</param>
-public sealed record EyePlacement(ImmutableArray<int> Eyes, double FirstEyeFromFirstEnd, Length GreatestShift)
+public sealed record EyePlacement(ImmutableArray<int> Eyes, double FirstEyeFromFirstEndMetres, Length GreatestShift)
 {
     private const double SameMetres = 1e-9;
 

@@ -63,7 +63,7 @@ public sealed record RigidHeddleTable(RigidHeddlePlan Plan, ImmutableArray<Immut
                 continue;
             }
 
-            double place = end / sett.PerMetre - (placement?.FirstEyeFromFirstEnd ?? 0);
+            double place = end / sett.PerMetre - (placement?.FirstEyeFromFirstEndMetres ?? 0);
             int slot = (int)Math.Floor(place / pitch + 1e-9) + 1;
             int least = used > 0 ? placement!.Eyes[used - 1] : int.MinValue;
             int most = placement is not null && used < placement.Eyes.Length ? placement.Eyes[used] - 1 : int.MaxValue;

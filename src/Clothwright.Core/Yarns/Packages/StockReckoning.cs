@@ -40,15 +40,25 @@ public static class StockReckoning
                 "Weigh the empty support again, or give the mass of package and support together."));
         }
 
+        if (package.Basis == MassBasis.Told) return AsTold(yarn, package);
         Derived<Mass> gross = Derived.Given("on the scale", package.GrossMass, Source.Measured, ScaleDeviationKilograms, $"scale, {yarn.Id}, {package.GrossMass.Grams:0.###} g");
-        Derived<Mass> tare = package.Tare == Mass.Zero
-            ? Derived.Decision("empty support", Mass.Zero)
+        Derived<Mass> tare = package.Tare == Mass.Zero ? Derived.Decision("empty support", Mass.Zero)
+            : package.Basis == MassBasis.UsualSupport ? UsualSupport.Of(package.Form, package.GrossMass)
             : Derived.Given("empty support", package.Tare, Source.Measured, ScaleDeviationKilograms, $"scale, support of {yarn.Id}, {package.Tare.Grams:0.###} g");
         Derived<Mass> net = Derived.From<Mass>("net mass", NetRule, gross, tare, (g, t) => Math.Max(0, g - t));
         Derived<Mass> agreed = Moisture.AgreedMass(net, actualRegain, yarn.Fibres.Regain(basis));
-        Derived<Length> length = Derived.From<Length>($"{yarn.Name} left", LengthRule, agreed, yarn.LinearDensity, (kilograms, tex) => kilograms * 1e6 / tex);
-        return new StockLeft(package, net, agreed, length);
+        return new StockLeft(package, net, agreed, LengthOf(yarn, agreed));
     }
+
+    // A label tells the mass at the agreed regain, for which the count holds: the room does not come in.
+    private static StockLeft AsTold(Yarn yarn, YarnPackage package)
+    {
+        Derived<Mass> told = ToldMass.Of(package.GrossMass - package.Tare, yarn.Id);
+        return new StockLeft(package, told, told, LengthOf(yarn, told));
+    }
+
+    private static Derived<Length> LengthOf(Yarn yarn, Derived<Mass> agreed) =>
+        Derived.From<Length>($"{yarn.Name} left", LengthRule, agreed, yarn.LinearDensity, (kilograms, tex) => kilograms * 1e6 / tex);
 
     /// <summary>What is left on every package of a yarn.</summary>
     /// <param name="yarn">The yarn with its packages.</param>

@@ -13,4 +13,7 @@ public sealed record YarnPackage(PackageForm Form, Mass GrossMass, Mass Tare)
 
     /// <summary>Relative humidity of the room when weighed; null if unknown (65 % is then assumed).</summary>
     public Ratio? RelativeHumidity { get; init; }
+
+    /// <summary>How it is known what the package weighs.</summary>
+    public MassBasis Basis { get; init; }
 }

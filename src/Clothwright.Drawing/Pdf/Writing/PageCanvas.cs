@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Clothwright.Core.Colours;
+using Clothwright.Drawing.Faces;
 using Clothwright.Drawing.Figures;
 using Clothwright.Drawing.Fonts;
 using Clothwright.Drawing.Pdf.Tags;
@@ -12,7 +13,8 @@ namespace Clothwright.Drawing.Pdf.Writing;
 /// <param name="width">Width in points.</param>
 /// <param name="height">Height in points.</param>
 /// <param name="fonts">The faces of the document.</param>
-internal sealed class PageCanvas(int page, float width, float height, PdfFonts fonts)
+/// <param name="pictures">The pictures of dots in the document.</param>
+internal sealed class PageCanvas(int page, float width, float height, PdfFonts fonts, PdfPictures pictures)
 {
     private readonly PdfBytes _content = new();
     private TagNode? _owner;
@@ -105,6 +107,16 @@ internal sealed class PageCanvas(int page, float width, float height, PdfFonts f
         }
 
         _content.Add("ET\n");
+    }
+
+    /// <summary>Lays a picture of dots into a box.</summary>
+    /// <param name="picture">The picture.</param>
+    /// <param name="box">The box.</param>
+    /// <param name="owner">What it belongs to; null for furniture.</param>
+    public void Picture(JpegPicture picture, Box box, TagNode? owner)
+    {
+        Begin(owner);
+        _content.Add("q ").Number(box.Width).Add("0 0 ").Number(box.Height).Number(box.X).Number(Height - box.Y - box.Height).Add($"cm /{pictures.Use(picture)} Do Q\n");
     }
 
     /// <summary>Ends the page.</summary>

@@ -10,6 +10,7 @@ internal sealed class PdfDocument
 {
     private readonly List<PageCanvas> _pages = [];
     private readonly PdfFonts _fonts = new();
+    private readonly PdfPictures _pictures = new();
 
     /// <summary>Title, maker and the like.</summary>
     public required PdfProperties Properties { get; init; }
@@ -25,7 +26,7 @@ internal sealed class PdfDocument
     /// <param name="height">Height in points.</param>
     public PageCanvas AddPage(float width, float height)
     {
-        var page = new PageCanvas(_pages.Count, width, height, _fonts);
+        var page = new PageCanvas(_pages.Count, width, height, _fonts, _pictures);
         _pages.Add(page);
         return page;
     }
@@ -38,7 +39,7 @@ internal sealed class PdfDocument
         int tree = objects.Reserve();
         int profile = SrgbProfile.Write(objects);
         int[] contents = [.. _pages.Select(p => objects.AddStream("", p.Finish()))];
-        string resources = $"<< /Font {_fonts.Write(objects)} /ColorSpace << /DefaultRGB [/ICCBased {PdfSyntax.Reference(profile)}] >> >>";
+        string resources = $"<< /Font {_fonts.Write(objects)} /XObject {_pictures.Write(objects)} /ColorSpace << /DefaultRGB [/ICCBased {PdfSyntax.Reference(profile)}] >> >>";
         int shared = objects.Add(resources);
         int[] pages = [.. _pages.Select((p, i) => objects.AddOpen(string.Create(CultureInfo.InvariantCulture, $"<< /Type /Page /Parent {PdfSyntax.Reference(tree)} /MediaBox [0 0 {PdfSyntax.Number(p.Width)} {PdfSyntax.Number(p.Height)}] /Resources {PdfSyntax.Reference(shared)} /Contents {PdfSyntax.Reference(contents[i])} /StructParents {i} /Tabs /S >>")))];
         objects.Set(tree, string.Create(CultureInfo.InvariantCulture, $"<< /Type /Pages /Count {pages.Length} /Kids [{PdfSyntax.References(pages)}] >>"));

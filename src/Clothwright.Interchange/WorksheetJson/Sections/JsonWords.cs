@@ -36,6 +36,9 @@ internal static class JsonWords
     public static WordList<PackageForm> PackageForms { get; } = new(
         ("ball", PackageForm.Ball), ("skein", PackageForm.Skein), ("cone", PackageForm.Cone), ("tube", PackageForm.Tube));
 
+    public static WordList<MassBasis> MassBases { get; } = new(
+        ("weighed", MassBasis.Weighed), ("usualSupport", MassBasis.UsualSupport), ("told", MassBasis.Told));
+
     public static WordList<ClothPurpose> Purposes { get; } = new(
         ("airy", ClothPurpose.Airy),
         ("drape", ClothPurpose.Drape),

@@ -19,7 +19,7 @@ internal static class ShelfJson
 
     public static string[] FibreFields { get; } = ["fibre", "sharePercent"];
 
-    public static string[] PackageFields { get; } = ["form", "grossGrams", "gross", "tareGrams", "tare", "lot", "relativeHumidityPercent"];
+    public static string[] PackageFields { get; } = ["form", "grossGrams", "gross", "tareGrams", "tare", "lot", "relativeHumidityPercent", "massBy"];
 
     public static string[] OfferFields { get; } = ["form", "netGrams", "net", "price"];
 
@@ -77,6 +77,7 @@ internal static class ShelfJson
     {
         Lot = package.OptionalText("lot"),
         RelativeHumidity = package.OptionalPercent("relativeHumidityPercent", 0, 100),
+        Basis = package.Word<MassBasis>("massBy", JsonWords.MassBases, MassBasis.Weighed),
     };
 
     private static YarnOffer ReadOffer(JsonSection offer)
@@ -126,6 +127,7 @@ internal static class ShelfJson
                 writer.Number("tareGrams", package.Tare.Grams);
                 if (package.Lot is not null) writer.WriteString("lot", package.Lot);
                 writer.Percent("relativeHumidity", package.RelativeHumidity);
+                if (package.Basis != MassBasis.Weighed) writer.WriteString("massBy", JsonWords.MassBases.Of(package.Basis));
                 writer.WriteEndObject();
             }
 

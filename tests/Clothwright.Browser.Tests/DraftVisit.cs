@@ -21,9 +21,10 @@ internal static class DraftVisit
         return visit;
     }
 
-    /// <summary>The middle of a cell in the window.</summary>
+    /// <summary>The middle of a cell in the window, with the draft brought into sight.</summary>
     public static async Task<(float X, float Y)> CellAsync(this Visit visit, int part, int thread, int number)
     {
+        await visit.Page.Locator("#draft-sheet").EvaluateAsync("e => e.scrollIntoView({ block: 'center' })");
         double[] at = await visit.Page.EvaluateAsync<double[]>($"() => import('/js/draft.js').then(m => m.middleOf('draft-canvas', {part}, {thread}, {number}))");
         return ((float)at[0], (float)at[1]);
     }

@@ -26,9 +26,13 @@ export function listen(holder, canvas, hand) {
   let began = null;
   let pinch = 0;
 
+  // Where the canvas lay when a stroke began: sentences above it may grow while the stroke goes on.
+  /** @type {DOMRect | null} */
+  let frame = null;
+
   /** @param {MouseEvent} event */
   const at = event => {
-    const box = canvas.getBoundingClientRect();
+    const box = frame ?? canvas.getBoundingClientRect();
     return { x: event.clientX - box.left, y: event.clientY - box.top };
   };
   const middle = () => {
@@ -44,6 +48,7 @@ export function listen(holder, canvas, hand) {
     if (event.button !== 0 && event.button !== 1) return;
     holder.focus({ preventScroll: true });
     canvas.setPointerCapture(event.pointerId);
+    frame ??= canvas.getBoundingClientRect();
     pointers.set(event.pointerId, at(event));
     event.preventDefault();
     if (pointers.size === 2) {
@@ -108,6 +113,7 @@ export function listen(holder, canvas, hand) {
       }
       began = null;
       pinch = 0;
+      if (pointers.size === 0) frame = null;
     });
   }
 

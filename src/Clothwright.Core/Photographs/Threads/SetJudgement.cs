@@ -9,15 +9,14 @@ namespace Clothwright.Core.Photographs.Threads;
 /// <remarks>The bounds were set on the synthetic swatches of the tests, so that none of them is wrong and called sure.</remarks>
 internal static class SetJudgement
 {
-    private const double ClearMargin = 0.15;
+    private const double ClearMargin = 0.16;
     private const double HardlyMargin = 0.05;
     private const double ClearFit = 0.65;
     private const double HardlyFit = 0.35;
 
     // One colour of cloth varies by shadow alone; more than this is two colours, or a dark thread taken for a gap.
-    private const double MostShadow = 0.9;
-    private const double SomeShadow = 0.6;
-    private const double MostHue = 0.9;
+    private const double MostShadow = 0.75;
+    private const double MostHue = 0.3;
     private const double MostPairing = 0.35;
     private const double MostSpread = 0.03;
     private const double MostDisagreement = 0.01;
@@ -39,7 +38,7 @@ internal static class SetJudgement
         double spread = (strips.CountedPerMillimetre.Max() - strips.CountedPerMillimetre.Min()) / strips.PerMillimetre;
         int seen = (int)Math.Round(perMillimetre * sideMillimetres);
         double disagreement = Math.Abs(strips.ByPhase / strips.PerMillimetre - 1);
-        bool colours = strips.LightSwing > MostShadow || (strips.LightSwing > SomeShadow && strips.HueSwing > MostHue);
+        bool colours = strips.LightSwing > MostShadow || strips.HueSwing > MostHue;
         var questions = ImmutableArray.CreateBuilder<CountQuestion>();
         if (found.ByTwos) questions.Add(new(CountQuestionKind.EverySecondGap, Sett.FromPerMetre(perMillimetre * 500)));
         else if (colours) questions.Add(new(CountQuestionKind.ColoursInTurn, Sett.FromPerMetre(perMillimetre * 2000)));

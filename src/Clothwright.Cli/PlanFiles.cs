@@ -6,6 +6,7 @@ using Clothwright.Core.Colours;
 using Clothwright.Core.Plans;
 using Clothwright.Core.Publishing;
 using Clothwright.Core.Publishing.Blocks;
+using Clothwright.Core.Quantities;
 using Clothwright.Core.Worksheets;
 using Clothwright.Drawing.Drafts;
 using Clothwright.Drawing.Faces;
@@ -18,6 +19,10 @@ namespace Clothwright.Cli;
 /// <summary>The files a plan is written to: handout, cloth faces (numbered from the second cloth on), draft and figures.</summary>
 internal static class PlanFiles
 {
+    // Enough to see each ply in print at true size; finer pictures are made by the cloth command.
+    private const double FaceDotsPerInch = 200;
+    private const double FaceCentimetres = 10;
+
     /// <summary>All files, complete in memory.</summary>
     /// <param name="worksheet">The decisions.</param>
     /// <param name="plan">What follows from them.</param>
@@ -32,19 +37,29 @@ internal static class PlanFiles
             draft.Draft,
             Threads(draft.EndColours, draft.Draft.Ends),
             Threads(draft.PickColours, draft.Draft.Picks));
-        var files = new List<(string, byte[])> { ("handout.pdf", Bytes(s => HandoutPdf.Write(handout, s, paper))) };
+        // Independent of each other, so made side by side; the order of the files stays.
+        var files = new List<(string Name, Func<byte[]> Make)> { ("handout.pdf", () => Bytes(s => HandoutPdf.Write(handout, s, paper))) };
         for (int i = 0; i < cloths.Length; i++)
         {
             LookDescription cloth = cloths[i];
             string suffix = i == 0 ? "" : $"-{i + 1}";
-            files.Add(($"face{suffix}.png", Bytes(s => ClothPicture.Png(cloth, s, Face.Front))));
-            files.Add(($"back{suffix}.png", Bytes(s => ClothPicture.Png(cloth, s, Face.Back))));
+            files.Add(($"face{suffix}.png", () => Picture(cloth, Face.Front)));
+            files.Add(($"back{suffix}.png", () => Picture(cloth, Face.Back)));
         }
 
-        files.Add(("draft.svg", Bytes(s => DraftSvg.Write(draft.Draft, s, new DraftColours(draft.EndColours, draft.PickColours)))));
-        files.Add(("draft.wif", DraftFile.Bytes(woven, "draft.wif")));
-        files.Add(("plan.json", Encoding.UTF8.GetBytes(PrettyJson.Write(PlanReport.Of(plan, worksheet.Currency, withWorkings: true)))));
-        return files;
+        files.Add(("draft.svg", () => Bytes(s => DraftSvg.Write(draft.Draft, s, new DraftColours(draft.EndColours, draft.PickColours)))));
+        files.Add(("draft.wif", () => DraftFile.Bytes(woven, "draft.wif")));
+        files.Add(("plan.json", () => Encoding.UTF8.GetBytes(PrettyJson.Write(PlanReport.Of(plan, worksheet.Currency, withWorkings: true)))));
+        var made = new (string, byte[])[files.Count];
+        Parallel.For(0, made.Length, i => made[i] = (files[i].Name, files[i].Make()));
+        return made;
+    }
+
+    private static byte[] Picture(LookDescription cloth, Face face)
+    {
+        Length side = Length.FromCentimetres(FaceCentimetres);
+        Length width = cloth.Width is { } whole && whole < side ? whole : side;
+        return Bytes(s => ClothPicture.Png(cloth, s, face, FaceDotsPerInch, new ClothFrame(width, side)));
     }
 
     // Colours that come round again, written out for every thread.

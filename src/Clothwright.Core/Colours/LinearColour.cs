@@ -20,8 +20,13 @@ public readonly record struct LinearColour(double Red, double Green, double Blue
     /// <summary>Encodes light to sRGB codes; parts outside 0 to 1 are clipped.</summary>
     public SrgbColour ToSrgb() => new(Encode(Red), Encode(Green), Encode(Blue));
 
-    // The least light of codes 1 to 255: half a code below each. A code is then found by search, without a power for every pixel.
+    private const int Steps = 2048;
+
+    // The least light of codes 1 to 255: half a code below each.
     private static readonly double[] LeastLight = [.. Enumerable.Range(1, 255).Select(code => Decode((code - 0.5) / 255))];
+
+    // The code at the beginning of each step of light: a code is then found a few comparisons on, without a power for every pixel.
+    private static readonly byte[] CodeOfStep = [.. Enumerable.Range(0, Steps + 1).Select(step => (byte)LeastLight.Count(least => least <= (double)step / Steps))];
 
     private static double Decode(byte code) => Decode(code / 255.0);
 
@@ -29,7 +34,10 @@ public readonly record struct LinearColour(double Red, double Green, double Blue
 
     private static byte Encode(double part)
     {
-        int found = Array.BinarySearch(LeastLight, part);
-        return (byte)(found >= 0 ? found + 1 : ~found);
+        if (!(part > 0)) return 0;
+        if (part >= 1) return 255;
+        int code = CodeOfStep[(int)(part * Steps)];
+        while (code < LeastLight.Length && LeastLight[code] <= part) code++;
+        return (byte)code;
     }
 }

@@ -20,7 +20,7 @@ public static class ClothPicture
     private const double MetresPerInch = 0.0254; // exact: international inch, 1959
 
     // A row of a cloth is much like the row above it, so differences from above pack best and soonest.
-    private static readonly SKPngEncoderOptions Encoding = new(SKPngEncoderFilterFlags.Up, 3);
+    private static readonly SKPngEncoderOptions Encoding = new(SKPngEncoderFilterFlags.Up, 1);
 
     /// <summary>Writes the side as PNG.</summary>
     /// <param name="cloth">The cloth.</param>
@@ -67,7 +67,7 @@ public static class ClothPicture
         // The back of a wide cloth is shown from the edge that lies at the left when it is turned over, as far as the front was.
         double left = face == Face.Back && cloth.Width is { } whole ? Math.Max(0, whole.Millimetres - across * 1000) : 0;
         var view = new ClothView(face, left, 0, across * 1000 / width, width, height, lighting, LinearColour.From(Palette.Linen));
-        return Paint(new ClothPainter(numbers, view), width, height);
+        return Paint(new ClothPainter(numbers, view, quick: true), width, height);
     }
 
     private static SKBitmap Paint(ClothPainter painter, int width, int height)

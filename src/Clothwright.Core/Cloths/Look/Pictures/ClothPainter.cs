@@ -34,7 +34,8 @@ public sealed partial class ClothPainter
     /// <summary>Makes ready to paint.</summary>
     /// <param name="numbers">The cloth.</param>
     /// <param name="view">How it is looked at.</param>
-    public ClothPainter(LookNumbers numbers, ClothView view)
+    /// <param name="quick">Whether fewer points a pixel will do, as in print: one where a thread is 8 pixels wide or more, else four.</param>
+    public ClothPainter(LookNumbers numbers, ClothView view, bool quick = false)
     {
         ArgumentNullException.ThrowIfNull(numbers);
         ArgumentNullException.ThrowIfNull(view);
@@ -49,7 +50,7 @@ public sealed partial class ClothPainter
         ThreadPlaces along = ThreadPlaces.Lay(look.Picks, look.SharedPicks, look.PickSett, length);
         double pixels = PixelsPerPlace(across, along, view.PerPixel);
         _near = Smooth(FarUpTo, NearFrom, (float)pixels);
-        _fine = pixels >= FewPixels ? 2 : 3;
+        _fine = (pixels < FewPixels ? 3 : 2) - (quick ? 1 : 0);
         _streaks = Math.Clamp(((float)pixels - 8) / 14, 0, 1);
         bool turned = view.Face == Face.Back;
         _columns = PlaceSamples.Along(across, view.Left, view.PerPixel / _fine, view.Width * _fine, width, turned);

@@ -31,7 +31,7 @@ public sealed class BranchAndBoundSearch(long? steps = null) : ITieUpSearch
         if (direct.Proved || problem.Ways.Length == 0) return direct;
 
         var run = new Run(new TreadleChoice(problem), limit);
-        int[] best = [.. direct.Chosen];
+        int[] best = problem.Start.Length > 0 && problem.Start.Length < direct.Chosen.Length ? [.. problem.Start] : [.. direct.Chosen];
         int least = byCount;
         for (int aim = byCount; aim < best.Length; aim++)
         {

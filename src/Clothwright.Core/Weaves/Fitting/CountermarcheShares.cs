@@ -2,12 +2,15 @@ namespace Clothwright.Core.Weaves.Fitting;
 
 /// <summary>Ways of sharing many shafts among two treadles that promise few treadles, where trying all of them would take too long.</summary>
 /// <remarks>
-/// Pressed alike for every lift, a sharing takes as many treadles as the lifts have different parts on either side. From several
-/// beginnings the side of one shaft after another is changed while that number falls; each best sharing met is kept.
+/// Pressed alike for every lift, a sharing takes as many treadles as the lifts have different parts on either side. On many shafts the side of
+/// one shaft after another is changed, from several beginnings, while that number falls; each best sharing met is kept.
 /// </remarks>
 internal static class CountermarcheShares
 {
     private const int MostKept = 48;
+
+    // Up to so many shafts every sharing is looked at, 2^(n−1) − 1 of them.
+    private const int MostShaftsTried = 16;
 
     /// <summary>The shafts of one of the two treadles, for each sharing; shaft 1 is always among them.</summary>
     /// <param name="lifts">The wanted lifts.</param>
@@ -16,8 +19,16 @@ internal static class CountermarcheShares
     {
         ulong all = ShaftSet.FirstOf(shafts).Bits;
         var found = new Dictionary<ulong, int>();
-        foreach (ulong beginning in Beginnings(all, shafts)) Keep(Improved(beginning, lifts, shafts, all));
-        foreach (ulong beginning in Beginnings(all, shafts)) Keep(beginning);
+        if (shafts <= MostShaftsTried)
+        {
+            for (ulong part = 1; part < all; part += 2) Keep(part);
+        }
+        else
+        {
+            foreach (ulong beginning in Beginnings(all, shafts)) Keep(Improved(beginning, lifts, shafts, all));
+            foreach (ulong beginning in Beginnings(all, shafts)) Keep(beginning);
+        }
+
         return found.OrderBy(f => f.Value).ThenBy(f => f.Key).Take(MostKept).Select(f => f.Key);
 
         void Keep(ulong part)

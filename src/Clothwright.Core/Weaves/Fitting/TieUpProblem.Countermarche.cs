@@ -31,7 +31,8 @@ public sealed partial record TieUpProblem
             ways.Add(found.MoveToImmutable());
         }
 
-        return new TieUpProblem(ties.ToImmutable(), ways.MoveToImmutable(), feet, complete);
+        ImmutableArray<ImmutableArray<ImmutableArray<int>>> pressed = ways.MoveToImmutable();
+        return new TieUpProblem(ties.ToImmutable(), pressed, feet, complete) { Start = PressedAlike(pressed, shares.Count) };
 
         int IndexOf(TreadleTie tie)
         {
@@ -43,6 +44,20 @@ public sealed partial record TieUpProblem
 
             return at;
         }
+    }
+
+    // Every lift pressed by the same sharing: the one that takes the fewest treadles.
+    private static ImmutableArray<int> PressedAlike(ImmutableArray<ImmutableArray<ImmutableArray<int>>> ways, int shares)
+    {
+        HashSet<int>? fewest = null;
+        for (int share = 0; share < shares; share++)
+        {
+            var treadles = new HashSet<int>();
+            foreach (ImmutableArray<ImmutableArray<int>> lift in ways) treadles.UnionWith(lift[share]);
+            if (fewest is null || treadles.Count < fewest.Count) fewest = treadles;
+        }
+
+        return fewest is null ? [] : [.. fewest.Order()];
     }
 
     private static List<ulong[]> Shares(IReadOnlyList<ShaftSet> lifts, ulong all, int shafts, int feet, out bool complete)

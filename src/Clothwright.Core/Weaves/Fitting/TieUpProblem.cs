@@ -18,6 +18,9 @@ public sealed partial record TieUpProblem(
     int Feet,
     bool Complete)
 {
+    /// <summary>A choice that is known to do, rising; empty where only the direct one is known.</summary>
+    public ImmutableArray<int> Start { get; init; } = [];
+
     /// <summary>The fewest treadles by count alone: so many treadles have to give enough presses of at most <see cref="Feet"/>.</summary>
     public int FewestByCount
     {

@@ -1,3 +1,5 @@
+using System.Collections.Concurrent;
+
 namespace Clothwright.Core.Cloths.Look.Light;
 
 /// <summary>Light of every point of a thread under one lamp: rows from the steepest fall to the steepest rise, columns from edge to edge.</summary>
@@ -8,6 +10,11 @@ public sealed class LightTable
 
     /// <summary>Numbers in an entry: body over its reference, gloss, rim.</summary>
     public const int Parts = 3;
+
+    // Both faces of a cloth, on screen, in print and in the handout, share their tables.
+    private const int MostKept = 48;
+
+    private static readonly ConcurrentDictionary<(Lustre Lustre, ThreadDirection Thread, double TwistRadians, double Steepest, Lighting Lighting), Lazy<LightTable>> Kept = new();
 
     private readonly float[] _values;
 
@@ -22,6 +29,12 @@ public sealed class LightTable
     public static LightTable Of(Lustre lustre, ThreadDirection thread, double twistRadians, double steepest, Lighting lighting)
     {
         ArgumentNullException.ThrowIfNull(lustre);
+        if (Kept.Count >= MostKept) Kept.Clear();
+        return Kept.GetOrAdd((lustre, thread, twistRadians, steepest, lighting), k => new Lazy<LightTable>(() => Reckon(k.Lustre, k.Thread, k.TwistRadians, k.Steepest, k.Lighting))).Value;
+    }
+
+    private static LightTable Reckon(Lustre lustre, ThreadDirection thread, double twistRadians, double steepest, Lighting lighting)
+    {
         double reference = BodyReference.Of(lustre);
         var values = new float[Size * Size * Parts];
         int at = 0;

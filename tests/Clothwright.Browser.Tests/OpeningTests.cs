@@ -71,7 +71,7 @@ public class OpeningTests(Studio studio)
         await visit.DropAsync("tide-twill.txt", Twill);
         await Expect(visit.Page.Locator("#begin-draft-read")).ToContainTextAsync("4 shafts, 4 ends by 4 picks");
         await visit.Page.Locator("#begin").ClickAsync();
-        await Expect(visit.Page.Locator("#weave-name")).ToHaveValueAsync("tide-twill");
+        await Expect(visit.Page.Locator("#draft-name")).ToHaveValueAsync("tide-twill");
         await visit.KeptAsync();
     }
 
@@ -83,7 +83,8 @@ public class OpeningTests(Studio studio)
         string wif = Directory.EnumerateFiles(Repository.PathOf("samples"), "*.wif").Select(File.ReadAllText).FirstOrDefault() ?? await visit.Page.EvaluateAsync<string>("fetch('/api/worksheets/heron-shawl/draft.wif').then(r => r.text())");
         await visit.DropAsync("heron.wif", wif);
         await Expect(visit.Page.Locator("#dropped")).ToContainTextAsync("heron.wif gives the weave now");
-        await Expect(visit.Page.Locator("#weave-name")).Not.ToHaveValueAsync("2/2 twill");
+        // A draft of her own stands in place of the name of a weave, under the title that the file gives it.
+        await Expect(visit.Page.Locator("#draft-name")).ToHaveValueAsync("2/1 twill");
         await visit.KeptAsync();
         await visit.Page.Locator("#undo").ClickAsync();
         await Expect(visit.Page.Locator("#weave-name")).ToHaveValueAsync("2/2 twill");

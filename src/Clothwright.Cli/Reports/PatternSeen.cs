@@ -3,7 +3,6 @@ using Clothwright.Core.Cloths;
 using Clothwright.Core.Cloths.Faces;
 using Clothwright.Core.Cloths.Look;
 using Clothwright.Core.Colours;
-using Clothwright.Core.Plans.WeftChoice;
 
 namespace Clothwright.Cli.Reports;
 
@@ -16,22 +15,22 @@ internal static class PatternSeen
     /// <summary>One line for a person.</summary>
     public static string Words(ClothGeometry cloth, bool front)
     {
-        PatternLegibility usual = PatternLegibility.Of(cloth, front, WeftChooser.ArmsLength);
-        string lost = string.Join(" or ", Visions.Where(v => usual.Grade > LegibilityGrade.Lost && PatternLegibility.Of(cloth, front, WeftChooser.ArmsLength, v.Kind).Grade == LegibilityGrade.Lost).Select(v => v.Eyes));
+        PatternLegibility usual = PatternLegibility.Of(cloth, front, PatternLegibility.ArmsLength);
+        string lost = string.Join(" or ", Visions.Where(v => usual.Grade > LegibilityGrade.Lost && PatternLegibility.Of(cloth, front, PatternLegibility.ArmsLength, v.Kind).Grade == LegibilityGrade.Lost).Select(v => v.Eyes));
         string some = lost.Length == 0 ? "" : $" It is lost to eyes {lost}.";
         double shimmer = ClothShimmer.Of(cloth).Value.Value;
         string moves = shimmer >= 2 ? $" The colour moves by {shimmer:0.#} (CIEDE2000) as the light turns." : "";
-        return $"{usual.Words.TrimEnd('.')}, at {WeftChooser.ArmsLength.Centimetres:0} cm.{some}{moves}";
+        return $"{usual.Words.TrimEnd('.')}, at {PatternLegibility.ArmsLength.Centimetres:0} cm.{some}{moves}";
     }
 
     /// <summary>The fields for a program.</summary>
     public static JsonObject Json(ClothGeometry cloth)
     {
-        PatternLegibility face = PatternLegibility.Of(cloth, front: true, WeftChooser.ArmsLength);
-        PatternLegibility back = PatternLegibility.Of(cloth, front: false, WeftChooser.ArmsLength);
+        PatternLegibility face = PatternLegibility.Of(cloth, front: true, PatternLegibility.ArmsLength);
+        PatternLegibility back = PatternLegibility.Of(cloth, front: false, PatternLegibility.ArmsLength);
         var json = new JsonObject
         {
-            ["distanceMetres"] = WeftChooser.ArmsLength.Metres,
+            ["distanceMetres"] = PatternLegibility.ArmsLength.Metres,
             ["figureWidthMillimetres"] = face.FigureWidth.Value.Millimetres,
             ["faceNoticedDifferences"] = face.NoticedDifferences.Value.Value,
             ["backNoticedDifferences"] = back.NoticedDifferences.Value.Value,
@@ -40,7 +39,7 @@ internal static class PatternSeen
             ["backWords"] = back.Words,
             ["shimmerDeltaE2000"] = ClothShimmer.Of(cloth).Value.Value,
         };
-        foreach ((ColourVision kind, _) in Visions) json[$"faceNoticedDifferences{kind}"] = PatternLegibility.Of(cloth, front: true, WeftChooser.ArmsLength, kind).NoticedDifferences.Value.Value;
+        foreach ((ColourVision kind, _) in Visions) json[$"faceNoticedDifferences{kind}"] = PatternLegibility.Of(cloth, front: true, PatternLegibility.ArmsLength, kind).NoticedDifferences.Value.Value;
         return json;
     }
 }

@@ -54,7 +54,7 @@ public sealed record ThreadSystem(ImmutableArray<Yarn> Yarns, ThreadOrder Order)
 
     private double[] Shares(ImmutableArray<int> weights)
     {
-        long round = Math.Min(LongestRound, (long)weights.Length / Gcd(weights.Length, Order.Repeat.Length) * Order.Repeat.Length);
+        long round = Math.Min(LongestRound, CommonRepeat.Of(weights.Length, Order.Repeat.Length));
         var sums = new double[Order.Yarns];
         for (int i = 0; i < round; i++) sums[Order[i]] += weights[i % weights.Length];
         double whole = sums.Sum();
@@ -72,6 +72,4 @@ public sealed record ThreadSystem(ImmutableArray<Yarn> Yarns, ThreadOrder Order)
             [.. used.Select(i => (IDerived)measure(Yarns[i]))],
             values => used.Select((yarn, i) => shares[yarn] * values[i]).Sum());
     }
-
-    private static int Gcd(int a, int b) => b == 0 ? a : Gcd(b, a % b);
 }

@@ -9,6 +9,25 @@ public sealed partial record YarnEntry
     // Label shares are rounded, so three fibres may miss the whole by a little.
     private const double Rounding = 0.015;
 
+    /// <summary>A yarn as it is written down; what its count was written as is not known any more, its mass per length is.</summary>
+    /// <param name="yarn">The yarn.</param>
+    public static YarnEntry Of(Yarn yarn)
+    {
+        ArgumentNullException.ThrowIfNull(yarn);
+        return new YarnEntry
+        {
+            Id = yarn.Id,
+            Name = yarn.Name,
+            LinearDensity = yarn.LinearDensity.Value,
+            Fibres = [.. yarn.Fibres.Shares.Select(p => new FibreEntry(p.Fibre.Id, p.MassShare))],
+            Construction = yarn.Construction,
+            Colour = yarn.Colour,
+            Wraps = yarn.MeasuredWraps?.Value,
+            Packages = yarn.Packages,
+            Offer = yarn.Offer,
+        };
+    }
+
     /// <summary>The yarn, with its count read and its fibres looked up.</summary>
     /// <param name="where">Place to name in a problem, for example <c>shelf[2]</c>.</param>
     public Parsed<Yarn> ToYarn(string where = "yarn")

@@ -43,22 +43,9 @@ internal static class ShelfEndpoints
     {
         ReadOnlyMemory<byte> bytes = await http.Request.BytesAsync(UploadLimits.ShelfTableBytes, "text/csv", cancel);
         ImmutableArray<Yarn> yarns = YarnShelfTable.Read(Encoding.UTF8.GetString(bytes.Span).TrimStart('\uFEFF')).Value;
-        await studio.Shelf.KeepAllAsync([.. yarns.Select(Entry)], cancel);
+        await studio.Shelf.KeepAllAsync([.. yarns.Select(YarnEntry.Of)], cancel);
         return Results.NoContent();
     }
-
-    private static YarnEntry Entry(Yarn yarn) => new()
-    {
-        Id = yarn.Id,
-        Name = yarn.Name,
-        LinearDensity = yarn.LinearDensity.Value,
-        Fibres = [.. yarn.Fibres.Shares.Select(p => new FibreEntry(p.Fibre.Id, p.MassShare))],
-        Construction = yarn.Construction,
-        Colour = yarn.Colour,
-        Wraps = yarn.MeasuredWraps?.Value,
-        Packages = yarn.Packages,
-        Offer = yarn.Offer,
-    };
 
     private static async Task<IResult> ReadAsync(string id, HttpContext http, Studio studio, CancellationToken cancel)
     {

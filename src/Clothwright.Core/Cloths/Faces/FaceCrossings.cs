@@ -66,14 +66,7 @@ internal sealed class FaceCrossings
     }
 
     // Whole rounds of weave and order together, or as much of them as is looked at.
-    private static int Stretch(int weave, ThreadOrder order)
-    {
-        int length = order.Repeat.Length;
-        int a = weave;
-        int b = length;
-        while (b != 0) (a, b) = (b, a % b);
-        return (int)Math.Min((long)weave / a * length, Math.Max(Most, weave));
-    }
+    private static int Stretch(int weave, ThreadOrder order) => (int)Math.Min(CommonRepeat.Of(weave, order.Repeat.Length), Math.Max(Most, weave));
 
     // What a crossing shows: the upper thread over its cover, the lower beside it, the holes shared out to both.
     private static LinearColour Light(LinearColour warp, LinearColour weft, bool warpUp, double k1, double k2)

@@ -12,6 +12,9 @@ namespace Clothwright.Core.Cloths.Faces;
 /// </remarks>
 public sealed record PatternLegibility
 {
+    /// <summary>The distance from which patterns are judged unless another is said: the arm's length of who wears or holds the piece.</summary>
+    public static readonly Length ArmsLength = Length.FromCentimetres(60);
+
     private static readonly Source Stone = Source.Published("Stone, Szafir and Setlur, An engineering model for color difference as a function of size, 2014");
 
     /// <summary>Light of the darker part.</summary>

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Clothwright.Core.Cloths.Stages;
 using Clothwright.Core.Quantities;
 using Clothwright.Core.Setts;
+using Clothwright.Core.Weaves;
 using Clothwright.Core.Workings;
 
 namespace Clothwright.Core.Cloths.Puckering;
@@ -13,6 +14,9 @@ public sealed record ClothPuckering(PuckeringRisk AcrossTheWidth, PuckeringRisk 
 {
     // Narrower than this a zone is held by its neighbours: the texture of the weave, not a pucker.
     private const int LeastThreads = 4;
+
+    // Longest stretch that is looked at, in threads.
+    private const int LongestRound = 4096;
 
     private static readonly Rule LiftRule = new("height of a buckle", "2 ÷ π × zone width × √excess: a sine as long as two zones", Source.Derivation);
 
@@ -29,7 +33,7 @@ public sealed record ClothPuckering(PuckeringRisk AcrossTheWidth, PuckeringRisk 
 
     private static PuckeringRisk Risk(string thread, ImmutableArray<double> crimps, ThreadSystem threads, Derived<Ratio> shrinkage, Derived<Ratio> meanCrimp, Derived<Sett> sett)
     {
-        int length = Round(crimps.Length, threads.Order.Repeat.Length);
+        int length = (int)Math.Min(CommonRepeat.Of(crimps.Length, threads.Order.Repeat.Length), LongestRound);
         double meanFibre = WashingShrinkage.OfFibres(threads, "shrinkage").Value.Value;
         // The cloth's shrinkage is shared out to the yarns as their fibres' customary ones are.
         double[] shares = [.. threads.Yarns.Select(y => meanFibre > 0 ? y.Fibres.WashingShrinkage.Value.Value / meanFibre : 1)];
@@ -92,13 +96,5 @@ public sealed record ClothPuckering(PuckeringRisk AcrossTheWidth, PuckeringRisk 
         }
 
         return widest;
-    }
-
-    private static int Round(int weave, int order)
-    {
-        int a = weave;
-        int b = order;
-        while (b != 0) (a, b) = (b, a % b);
-        return (int)Math.Min((long)weave / a * order, 4096);
     }
 }

@@ -14,9 +14,6 @@ namespace Clothwright.Core.Plans.WeftChoice;
 /// <summary>Looks through the shelf for the weft that serves a warp best, by planning the piece with each.</summary>
 public static class WeftChooser
 {
-    /// <summary>The distance from which patterns are judged: the arm's length of who wears or holds the piece.</summary>
-    public static readonly Length ArmsLength = Length.FromCentimetres(60);
-
     // Of all pairs of yarns only the likeliest are planned whole.
     private const int LikeliestPairs = 24;
 
@@ -94,7 +91,7 @@ public static class WeftChooser
             Piece = piece,
             Colours = colours,
             FaceDifference = aim.Wanted is { } wanted ? ColourDifference.Ciede2000(CieLab.From(colours.Face.Colour), CieLab.From(wanted)) : null,
-            Legibility = PatternLegibility.Of(cloth, front: true, ArmsLength),
+            Legibility = PatternLegibility.Of(cloth, front: true, PatternLegibility.ArmsLength),
             Shimmer = ClothShimmer.Of(cloth),
             ThicknessDifference = Math.Abs(cloth.WeftDiameter.Value.Metres - now) / now,
             Short = Short(made, yarns),

@@ -17,20 +17,6 @@ internal static class OwnTable
     {
         Parsed<ImmutableArray<Yarn>> yarns = YarnShelfTable.Read(text.TrimStart('\uFEFF'), limits);
         if (!yarns.TryGet(out ImmutableArray<Yarn> read)) return new YarnTableOutcome([], [], [yarns.Problem!]);
-        return new YarnTableOutcome([.. read.Select(Entry)], [.. read.Select(y => rows.First(r => r[0] == y.Id).Line)], []);
+        return new YarnTableOutcome([.. read.Select(YarnEntry.Of)], [.. read.Select(y => rows.First(r => r[0] == y.Id).Line)], []);
     }
-
-    /// <summary>A yarn as it is kept.</summary>
-    private static YarnEntry Entry(Yarn yarn) => new()
-    {
-        Id = yarn.Id,
-        Name = yarn.Name,
-        LinearDensity = yarn.LinearDensity.Value,
-        Fibres = [.. yarn.Fibres.Shares.Select(p => new FibreEntry(p.Fibre.Id, p.MassShare))],
-        Construction = yarn.Construction,
-        Colour = yarn.Colour,
-        Wraps = yarn.MeasuredWraps?.Value,
-        Packages = yarn.Packages,
-        Offer = yarn.Offer,
-    };
 }

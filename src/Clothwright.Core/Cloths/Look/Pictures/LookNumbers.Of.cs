@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Clothwright.Core.Cloths.Look.Light;
 using Clothwright.Core.Cloths.Look.Places;
+using Clothwright.Core.Weaves;
 
 namespace Clothwright.Core.Cloths.Look.Pictures;
 
@@ -43,7 +44,7 @@ public sealed partial class LookNumbers
     private static ThreadRound Round(
         LookBook book, ImmutableArray<ThreadLook> threads, ImmutableArray<bool> shared, ThreadDirection direction, ThreadPlaces places, double yarnPerLength, double extent)
     {
-        int count = shared.IsDefaultOrEmpty ? threads.Length : threads.Length * shared.Length / Gcd(threads.Length, shared.Length);
+        int count = shared.IsDefaultOrEmpty ? threads.Length : (int)CommonRepeat.Of(threads.Length, shared.Length);
         var round = new ThreadRound(new int[count], new int[count], new float[count]);
         for (int i = 0; i < count; i++)
         {
@@ -58,6 +59,4 @@ public sealed partial class LookNumbers
     }
 
     private static double MeanHeight(ImmutableArray<ThreadLook> threads) => threads.Average(t => t.Height.Millimetres);
-
-    private static int Gcd(int a, int b) => b == 0 ? a : Gcd(b, a % b);
 }

@@ -102,7 +102,7 @@ public sealed class FaceCells
     // Threads at each place, over as many threads as weave and sharing take to begin again together.
     private static int[][] Stacks(System.Collections.Immutable.ImmutableArray<bool> shared, int threads)
     {
-        int round = shared.IsDefaultOrEmpty ? threads : threads * shared.Length / Gcd(threads, shared.Length);
+        int round = shared.IsDefaultOrEmpty ? threads : (int)CommonRepeat.Of(threads, shared.Length);
         var stacks = new List<List<int>>();
         for (int thread = 0; thread < round; thread++)
         {
@@ -112,6 +112,4 @@ public sealed class FaceCells
 
         return [.. stacks.Select(s => s.ToArray())];
     }
-
-    private static int Gcd(int a, int b) => b == 0 ? a : Gcd(b, a % b);
 }

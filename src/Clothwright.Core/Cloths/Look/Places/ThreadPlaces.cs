@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Clothwright.Core.Quantities;
+using Clothwright.Core.Weaves;
 
 namespace Clothwright.Core.Cloths.Look.Places;
 
@@ -88,7 +89,7 @@ public sealed class ThreadPlaces
     // Mean over the threads that have a place of their own, over one round of looks and sharing together.
     private static double MeanWidth(ImmutableArray<ThreadLook> threads, ImmutableArray<bool> shared)
     {
-        int round = shared.IsDefaultOrEmpty ? threads.Length : threads.Length * shared.Length / Gcd(threads.Length, shared.Length);
+        int round = shared.IsDefaultOrEmpty ? threads.Length : (int)CommonRepeat.Of(threads.Length, shared.Length);
         double sum = 0;
         int count = 0;
         for (int thread = 0; thread < round; thread++)
@@ -100,6 +101,4 @@ public sealed class ThreadPlaces
 
         return sum / count;
     }
-
-    private static int Gcd(int a, int b) => b == 0 ? a : Gcd(b, a % b);
 }

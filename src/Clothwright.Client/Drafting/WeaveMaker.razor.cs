@@ -1,4 +1,3 @@
-using System.Globalization;
 using Clothwright.Client.Sheet;
 using Clothwright.Client.Texts;
 using Clothwright.Core.Quantities;
@@ -18,6 +17,7 @@ public partial class WeaveMaker : SheetPart
     private WeaveEntry _entry = WeaveCatalogue.Find("twill")!;
     private Weave _made = null!;
     private Weave? _shown;
+    private InputProblem? _problem;
     private bool _open;
     private bool _laidOut;
 
@@ -39,8 +39,6 @@ public partial class WeaveMaker : SheetPart
         DraftPaper.Show(Canvas, _made.Draft, LeastShown);
     }
 
-    private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
-
     private void Toggle()
     {
         _open = !_open;
@@ -53,6 +51,7 @@ public partial class WeaveMaker : SheetPart
         _entry = entry;
         _values.Clear();
         _made = WeaveCatalogue.Make(entry.Name, null, _values).Value;
+        TryIt();
     }
 
     private string ValueOf(WeaveParameter parameter) => _values.GetValueOrDefault(parameter.Name) ?? parameter.Default;
@@ -66,6 +65,7 @@ public partial class WeaveMaker : SheetPart
         if (made.TryGet(out Weave? weave))
         {
             _made = weave;
+            TryIt();
             StateHasChanged();
             return null;
         }
@@ -89,13 +89,21 @@ public partial class WeaveMaker : SheetPart
     }
 
     // By name where the name says it all; else as a draft.
-    private void Decide()
+    private WeaveDecision Decision()
     {
         string name = _values.Count == 1 && _values.TryGetValue("base", out string? figures)
             ? $"{figures} {_entry.Name}"
             : string.Join(' ', _values.Select(v => $"{v.Key}={v.Value}").Prepend(_entry.Name));
         bool same = WeaveCatalogue.Make(name).TryGet(out Weave? read) && read.Draft.Equals(_made.Draft);
+        return same ? new WeaveDecision.Named(name) : new WeaveDecision.Drawn(_made.Draft);
+    }
+
+    // The cloth shows it at once; the worksheet changes when she says so.
+    private void TryIt() => _problem = Desk.Try(Worksheet with { Weave = Decision() });
+
+    private void Decide()
+    {
         Desk.EndRun();
-        Desk.Decide(Worksheet with { Weave = same ? new WeaveDecision.Named(name) : new WeaveDecision.Drawn(_made.Draft) });
+        Desk.Decide(Worksheet with { Weave = Decision() });
     }
 }

@@ -1,5 +1,6 @@
 using System.Text;
 using Clothwright.Core.Plans;
+using Clothwright.Core.Plans.Briefs;
 using Clothwright.Core.Plans.Results;
 using Clothwright.Core.Quantities;
 using Clothwright.Core.Setts.Reeds;
@@ -36,7 +37,7 @@ internal static class PlanText
         foreach (PiecePlan piece in plan.Pieces)
         {
             string times = piece.Piece.Count > 1 ? $"{piece.Piece.Count} × " : "";
-            text.AppendLine($"{times}{piece.Piece.Name}: {F(piece.FinishedWidth)} × {F(piece.FinishedLength)} when washed; weave {F(piece.LengthUnderTension)} under tension, {F(piece.Picks)} picks at {F(piece.GroundPicksUnderTension)}");
+            text.AppendLine($"{times}{piece.Piece.Name}: {F(piece.FinishedWidth)} × {F(piece.FinishedLength)} when washed; weave {F(piece.LengthUnderTension)} under tension, {F(piece.Picks)} picks at {F(piece.GroundPicksUnderTension)}{(piece.Piece.Make.Layers() > 1 ? " in each layer" : "")}");
         }
 
         AppendList(text, "To settle:", plan.Warnings.Select(w => w.ToString()));

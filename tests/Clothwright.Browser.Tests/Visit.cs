@@ -92,6 +92,12 @@ public sealed class Visit : IAsyncDisposable
     /// <param name="state">Name of the state, for example <c>Away</c>.</param>
     public Task StandsAsync(string state) => Assertions.Expect(Page.Locator("#state")).ToHaveAttributeAsync("data-state", state);
 
+    /// <summary>Waits until the browser keeps the page whole.</summary>
+    public Task PageKeptAsync() => WaitForAsync(() => Page.EvaluateAsync<bool>("() => navigator.serviceWorker.controller?.state === 'activated'"));
+
+    /// <summary>The versions of the page that the browser keeps.</summary>
+    public Task<string[]> KeptVersionsAsync() => Page.EvaluateAsync<string[]>("() => caches.keys().then(all => all.filter(name => name.startsWith('clothwright ') && name !== 'clothwright windows'))");
+
     /// <summary>Opens another tab of the same browser.</summary>
     /// <param name="address">The page that is opened, without the slash at its beginning.</param>
     public async Task<Visit> TabAsync(string address = "")

@@ -9,6 +9,9 @@ namespace Clothwright.Browser.Tests;
 /// <summary>The worksheet as one weaver has it open.</summary>
 public sealed class Visit : IAsyncDisposable
 {
+    // What the driver says in a browser that is not to keep the page.
+    private const string NotKept = "Service Worker registration blocked by Playwright";
+
     private readonly IBrowserContext _context;
     private readonly ConcurrentQueue<string> _complaints = [];
 
@@ -22,7 +25,7 @@ public sealed class Visit : IAsyncDisposable
         Page = page;
         page.Console += (_, message) =>
         {
-            if (message.Type is "error" or "warning") _complaints.Enqueue(message.Text);
+            if (message.Type is "error" or "warning" && message.Text != NotKept) _complaints.Enqueue(message.Text);
         };
         page.PageError += (_, error) => _complaints.Enqueue(error);
     }

@@ -39,7 +39,7 @@ public partial class StripeMaker : SheetPart
 
     private int Part => _part < Worksheet.Pieces.Length ? _part : -1;
 
-    private int Ends => Plan.WarpRuns.Sum(r => r.Threads);
+    private int Ends => Plan.Ends.PatternEnds;
 
     private string Order => _manner is null ? "stripes.of.picture" : "stripes.order";
 

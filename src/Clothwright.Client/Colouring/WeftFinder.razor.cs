@@ -113,5 +113,7 @@ public partial class WeftFinder : SheetPart
         _said = Phrases["weft.taken"];
     }
 
+    private static string Tenths(double value) => value.ToString("0.0", CultureInfo.InvariantCulture);
+
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

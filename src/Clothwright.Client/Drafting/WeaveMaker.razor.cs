@@ -11,7 +11,8 @@ namespace Clothwright.Client.Drafting;
 public partial class WeaveMaker : SheetPart
 {
     private const string Canvas = "making-canvas";
-    private const int LeastShown = 20;
+    private const int LeastEnds = 44;
+    private const int LeastPicks = 20;
 
     private readonly Dictionary<string, string> _values = new(StringComparer.Ordinal);
     private WeaveEntry _entry = WeaveCatalogue.Find("twill")!;
@@ -36,7 +37,7 @@ public partial class WeaveMaker : SheetPart
         await DraftScript.LoadAsync();
         if (!_laidOut) DraftScript.Open(Canvas, "", _ => { });
         _laidOut = true;
-        DraftPaper.Show(Canvas, _made.Draft, LeastShown);
+        DraftPaper.Show(Canvas, _made.Draft, LeastEnds, LeastPicks);
     }
 
     private void Toggle()
@@ -95,15 +96,19 @@ public partial class WeaveMaker : SheetPart
             ? $"{figures} {_entry.Name}"
             : string.Join(' ', _values.Select(v => $"{v.Key}={v.Value}").Prepend(_entry.Name));
         bool same = WeaveCatalogue.Make(name).TryGet(out Weave? read) && read.Draft.Equals(_made.Draft);
-        return same ? new WeaveDecision.Named(name) : new WeaveDecision.Drawn(_made.Draft);
+        return same ? new WeaveDecision.Named(name) : new WeaveDecision.Drawn(_made.Draft) { PatternPicks = DraftWork.PatternPicksOf(_made) };
     }
 
     // The cloth shows it at once; the worksheet changes when she says so.
-    private void TryIt() => _problem = Desk.Try(Worksheet with { Weave = Decision() });
+    private void TryIt()
+    {
+        _problem = Desk.Try(Worksheet.Woven(Decision()));
+        if (_problem is not null) Desk.LeaveTried();
+    }
 
     private void Decide()
     {
         Desk.EndRun();
-        Desk.Decide(Worksheet with { Weave = Decision() });
+        Desk.Decide(Worksheet.Woven(Decision()));
     }
 }

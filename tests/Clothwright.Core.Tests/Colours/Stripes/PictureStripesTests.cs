@@ -25,7 +25,7 @@ public class PictureStripesTests
     // Light adds: white and black columns under one thread are seen as half the light, which is #bcbcbc (IEC 61966-2-1: 0.5 encodes to 188), nearer to a light grey than to a dark one.
     [Fact]
     public void Columns_under_one_thread_are_mixed_as_light_is() =>
-        Assert.Equal([1], PictureStripes.Laid([new(0, 0, 0), new(1, 1, 1)], [new(0x80, 0x80, 0x80), new(0xbc, 0xbc, 0xbc)], 1));
+        Assert.Equal(1, Assert.Single(PictureStripes.Laid([new(0, 0, 0), new(1, 1, 1)], [new(0x80, 0x80, 0x80), new(0xbc, 0xbc, 0xbc)], 1)));
 
     [Fact]
     public void A_picture_without_columns_and_stripes_without_yarns_are_slips()

@@ -40,11 +40,11 @@ public class WeftChooserTests
     [Fact]
     public void The_weft_that_a_wanted_face_asks_for_gives_that_face()
     {
-        var wanted = new SrgbColour(0xb4, 0xa0, 0x90);
         PiecePlan piece = Plan.Pieces[0];
-        var weft = WantedWeft.For(piece, wanted);
         FusedFace now = piece.Cloth.Washed.FusedColours().Face;
         double warp = now.Shares.Warp / (now.Shares.Warp + now.Shares.Weft);
+        SrgbColour wanted = (now.Warp * warp + LinearColour.From(new SrgbColour(0x80, 0x60, 0x50)) * (1 - warp)).ToSrgb();
+        var weft = WantedWeft.For(piece, wanted);
         LinearColour face = now.Warp * warp + weft.Light * (1 - warp);
         Assert.True(weft.IsReachable);
         Assert.Equal(wanted, face.ToSrgb());

@@ -31,7 +31,7 @@ public sealed record StripeOrder(StripeManner Manner, int Yarns, int Threads)
         StripeManner.Summing => InTurn(StripeWidths.Shared(StripeWidths.Summing(Stripes, Mirrored), Threads)),
         StripeManner.Even => InTurn(StripeWidths.Shared([.. Enumerable.Repeat(1.0, Stripes)], Threads)),
         StripeManner.Lot => InTurn(StripeWidths.ByLot(Threads, Least, Widest, Seed)),
-        _ => throw new ArgumentOutOfRangeException(nameof(Manner), Manner, "There is no such manner."),
+        _ => throw new InvalidOperationException($"There is no manner {Manner}."),
     };
 
     private ImmutableArray<int> InTurn(ImmutableArray<int> widths) => [.. widths.SelectMany((width, i) => Enumerable.Repeat(i % Yarns, width))];

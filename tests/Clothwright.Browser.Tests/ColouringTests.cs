@@ -50,8 +50,11 @@ public class ColouringTests(Studio studio)
         IKeyboard keys = visit.Page.Keyboard;
         await visit.TabToAsync("stripes-manner");
         await keys.PressAsync("ArrowDown");
-        // 1, 1, 2, 3, 5 and 8 parts of 192 ends (Fibonacci's numbers, OEIS A000045) are 9.6, 9.6, 19.2, 28.8, 48 and 76.8: the yarns by turns have 77 and 115 to the nearest end.
-        await Expect(visit.Page.Locator("#stripes-outcome")).ToContainTextAsync("77 ends of 8/2 bamboo, tide blue, 115 ends of");
+        await visit.TabToAsync("stripes-threads");
+        await keys.PressAsync("Control+a");
+        await keys.TypeAsync("200");
+        // 1, 1, 2, 3, 5 and 8 (Fibonacci's numbers, OEIS A000045) are 20 parts; of 200 ends the yarns by turns have 10 + 20 + 50 and 10 + 30 + 80.
+        await Expect(visit.Page.Locator("#stripes-outcome")).ToContainTextAsync("80 ends of 8/2 bamboo, tide blue, 120 ends of");
         await visit.TabToAsync("tried-leave");
         await keys.PressAsync("Enter");
         await Expect(visit.Page.Locator("#tried")).ToHaveCountAsync(0);
@@ -62,8 +65,9 @@ public class ColouringTests(Studio studio)
     public async Task A_passage_laid_in_the_warp_is_told_in_short_and_undone_at_once()
     {
         await using Visit visit = await OpenAsync("#stripe-maker");
+        await visit.WriteAsync("stripes-threads", "100");
         await visit.Page.Locator("#stripes-take").ClickAsync();
-        await Expect(visit.Page.Locator("#colours")).ToContainTextAsync("96 ends of 8/2 bamboo, tide blue, 96 ends of 8/2 bamboo, saltmarsh");
+        await Expect(visit.Page.Locator("#colours .sentence").First).ToContainTextAsync("50 ends of 8/2 bamboo, tide blue, 50 ends of 8/2 bamboo, saltmarsh");
         await Expect(visit.Page.Locator("#add-run")).ToHaveCountAsync(0);
         await visit.KeptAsync();
         await visit.Page.Locator("#undo").ClickAsync();

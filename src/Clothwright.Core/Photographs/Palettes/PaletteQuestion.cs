@@ -17,6 +17,6 @@ public sealed record PaletteQuestion
     /// <summary>Share of light that the neutral place throws back.</summary>
     public double NeutralReflectanceShare { get; init; } = Colours.LightCorrection.PaperReflectanceShare;
 
-    /// <summary>How many colours are told at most, 1 to <see cref="MostColours"/>.</summary>
+    /// <summary>How many colours are told at most, 1 to <see cref="MostColours"/>; nearest of these where it is neither.</summary>
     public int Most { get; init; } = MostColours;
 }

@@ -26,7 +26,6 @@ public static class PaletteReader
     {
         ArgumentNullException.ThrowIfNull(photo);
         ArgumentNullException.ThrowIfNull(question);
-        ArgumentOutOfRangeException.ThrowIfLessThan(question.Most, 1);
         (PhotoPoint a, PhotoPoint b) = question.Area ?? (new PhotoPoint(0, 0), new PhotoPoint(photo.Width, photo.Height));
         var from = new PhotoPoint(Math.Max(0, Math.Min(a.X, b.X)), Math.Max(0, Math.Min(a.Y, b.Y)));
         var to = new PhotoPoint(Math.Min(photo.Width, Math.Max(a.X, b.X)), Math.Min(photo.Height, Math.Max(a.Y, b.Y)));
@@ -38,7 +37,7 @@ public static class PaletteReader
         Parsed<LightCorrection> correction = Correction(photo, question);
         if (!correction.TryGet(out LightCorrection light)) return correction.Problem!;
         PaletteGrid grid = PaletteGrid.Of(photo, from, to);
-        return Problem(grid) is { } problem ? problem : Palette(grid, light, question.Most);
+        return Problem(grid) is { } problem ? problem : Palette(grid, light, Math.Clamp(question.Most, 1, PaletteQuestion.MostColours));
     }
 
     private static Parsed<LightCorrection> Correction(Photograph photo, PaletteQuestion question)

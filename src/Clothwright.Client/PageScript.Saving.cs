@@ -43,6 +43,9 @@ public static partial class PageScript
     [JSImport("takeChosen", Module)]
     internal static partial void TakeChosen(string id);
 
+    [JSImport("keepPage", Module)]
+    internal static partial void KeepPage();
+
     [JSImport("isFirstVisit", Module)]
     internal static partial bool IsFirstVisit();
 

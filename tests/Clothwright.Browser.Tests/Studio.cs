@@ -21,6 +21,8 @@ public sealed class Studio : IAsyncLifetime
     /// <param name="address">The page that is opened, without the slash at its beginning.</param>
     /// <param name="language">The language that the browser asks for.</param>
     /// <param name="demo">Whether the demo studio is in it.</param>
+    /// <param name="keepsPage">Whether the browser keeps the page itself, so that it opens without the server; else every load asks the server.</param>
+    /// <param name="through">Puts something between browser and server: from the server's address to the one that is visited.</param>
     /// <param name="with">A visit whose server is visited too, from another device; null for a server of its own.</param>
     public async Task<Visit> OpenAsync(
         int width = 1440,
@@ -29,6 +31,8 @@ public sealed class Studio : IAsyncLifetime
         string address = "",
         string language = "en",
         bool demo = true,
+        bool keepsPage = false,
+        Func<string, string>? through = null,
         Visit? with = null)
     {
         StudioProcess server = with?.Server ?? await StudioProcess.StartAsync(_program, demo);
@@ -39,7 +43,8 @@ public sealed class Studio : IAsyncLifetime
                 ViewportSize = new ViewportSize { Width = width, Height = height },
                 ColorScheme = scheme,
                 ReducedMotion = ReducedMotion.Reduce,
-                BaseURL = server.Address,
+                BaseURL = through?.Invoke(server.Address) ?? server.Address,
+                ServiceWorkers = keepsPage ? ServiceWorkerPolicy.Allow : ServiceWorkerPolicy.Block,
                 Locale = language,
             });
             context.SetDefaultTimeout(Patience);

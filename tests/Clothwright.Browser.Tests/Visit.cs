@@ -9,6 +9,9 @@ namespace Clothwright.Browser.Tests;
 /// <summary>The worksheet as one weaver has it open.</summary>
 public sealed class Visit : IAsyncDisposable
 {
+    // What the driver says in a browser that is not to keep the page.
+    private const string NotKept = "Service Worker registration blocked by Playwright";
+
     private readonly IBrowserContext _context;
     private readonly ConcurrentQueue<string> _complaints = [];
 
@@ -22,7 +25,7 @@ public sealed class Visit : IAsyncDisposable
         Page = page;
         page.Console += (_, message) =>
         {
-            if (message.Type is "error" or "warning") _complaints.Enqueue(message.Text);
+            if (message.Type is "error" or "warning" && message.Text != NotKept) _complaints.Enqueue(message.Text);
         };
         page.PageError += (_, error) => _complaints.Enqueue(error);
     }
@@ -91,6 +94,12 @@ public sealed class Visit : IAsyncDisposable
     /// <summary>Waits until the page says how the last step is kept.</summary>
     /// <param name="state">Name of the state, for example <c>Away</c>.</param>
     public Task StandsAsync(string state) => Assertions.Expect(Page.Locator("#state")).ToHaveAttributeAsync("data-state", state);
+
+    /// <summary>Waits until the browser keeps the page whole.</summary>
+    public Task PageKeptAsync() => WaitForAsync(() => Page.EvaluateAsync<bool>("() => navigator.serviceWorker.controller?.state === 'activated'"));
+
+    /// <summary>The versions of the page that the browser keeps.</summary>
+    public Task<string[]> KeptVersionsAsync() => Page.EvaluateAsync<string[]>("() => caches.keys().then(all => all.filter(name => name.startsWith('clothwright ') && name !== 'clothwright windows'))");
 
     /// <summary>Opens another tab of the same browser.</summary>
     /// <param name="address">The page that is opened, without the slash at its beginning.</param>

@@ -17,6 +17,9 @@ public static class WorksheetReader
     /// <summary>The largest file read, in bytes. A worksheet with a drawn draft of thousands of threads takes a hundredth.</summary>
     public const int LargestBytes = 4 * 1024 * 1024;
 
+    /// <summary>The most characters of a title, a note or a name. A draft takes what its threads take, within <see cref="LargestBytes"/>.</summary>
+    public const int LongestText = 10_000;
+
     /// <summary>How deep objects and lists may stand within each other.</summary>
     public const int DeepestNesting = 16;
 

@@ -98,4 +98,20 @@ public class WorksheetWriterTests
             return written.AsSpan().SequenceEqual(WorksheetWriter.Write(again))
                 && Math.Abs(again.Pieces[0].Piece.Width.Centimetres - centimetres) < 1e-9;
         }, iter: 200);
+
+    [Theory]
+    [InlineData(1200, 2400, 16)]
+    [InlineData(4800, 9600, 24)]
+    [InlineData(20_000, 20_000, 8)]
+    public void A_draft_drawn_thread_by_thread_reads_back_however_long_it_is(int ends, int picks, int shafts)
+    {
+        Draft draft = new()
+        {
+            Shafts = shafts,
+            Threading = [.. Enumerable.Range(0, ends).Select(e => ShaftSet.Of(1 + e % shafts))],
+            LiftPlan = [.. Enumerable.Range(0, picks).Select(p => ShaftSet.Of(1 + p % shafts, 1 + p / shafts % shafts, 1 + (p / 3 + 5) % shafts, 1 + (p + 7) % shafts))],
+        };
+        Worksheet sheet = WorksheetReaderTests.Read(WorksheetReaderTests.Least).Value with { Weave = new WeaveDecision.Drawn(draft) };
+        Assert.Equal(draft, ((WeaveDecision.Drawn)WorksheetReader.Read(WorksheetWriter.Write(sheet)).Value.Weave).Draft);
+    }
 }

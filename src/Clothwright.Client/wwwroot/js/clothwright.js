@@ -5,6 +5,7 @@ export { openSteps, readStep, keepStep, keepPlace } from './steps.js';
 export { readCopy, keepCopy, listCopies, lastSheet, useSheet, isFirstVisit, endFirstVisit } from './copies.js';
 export { ask, askWithFile, tellTabs, listen, momentText } from './studio.js';
 export { takeFiles, takeChosen } from './files.js';
+export { keepPage } from './offline.js';
 
 /**
  * Moves the focus to an element once it stands in the page.

@@ -6,8 +6,6 @@ namespace Clothwright.Interchange.WorksheetJson.Fields;
 
 internal sealed partial class JsonSection
 {
-    private const int LongestText = 10_000;
-
     /// <summary>A text that has to be there and is not empty.</summary>
     /// <param name="field">Its name.</param>
     /// <param name="example">What could stand there.</param>
@@ -18,7 +16,12 @@ internal sealed partial class JsonSection
     }
 
     /// <summary>A text; null if it is not there.</summary>
-    public string? OptionalText(string field) => TryGet(field, out JsonElement value) ? TextOf(value, field) : null;
+    public string? OptionalText(string field) => OptionalText(field, WorksheetReader.LongestText);
+
+    /// <summary>A text of a length of its own; null if it is not there.</summary>
+    /// <param name="field">Its name.</param>
+    /// <param name="longest">The most characters.</param>
+    public string? OptionalText(string field, int longest) => TryGet(field, out JsonElement value) ? TextOf(value, field, longest) : null;
 
     /// <summary>True or false; the given value if it is not there.</summary>
     public bool Flag(string field, bool otherwise) => !TryGet(field, out JsonElement value) ? otherwise : value.ValueKind switch
@@ -90,13 +93,13 @@ internal sealed partial class JsonSection
                 : $"Write one of {string.Join(", ", words.All)}.");
     }
 
-    private string TextOf(JsonElement value, string field)
+    private string TextOf(JsonElement value, string field, int longest = WorksheetReader.LongestText)
     {
         if (value.ValueKind != JsonValueKind.String) throw Problem(field, $"{Quote(value)} is not a text.", "Put it between quotation marks.");
         string text = value.GetString()!;
-        return text.Length <= LongestText
+        return text.Length <= longest
             ? text
-            : throw Problem(field, $"The text is {text.Length} characters long.", $"Keep it within {LongestText} characters.");
+            : throw Problem(field, $"The text is {text.Length} characters long.", $"Keep it within {longest} characters.");
     }
 
     private static string Example(double low, double high)

@@ -31,7 +31,7 @@ internal static class WeaveJson
             return new WeaveDecision.FromFile(path, DraftOf(weave, path, draftFile)) { PatternPicks = patternPicks };
         }
 
-        if (weave.OptionalText("draft") is { } notation)
+        if (weave.OptionalText("draft", WorksheetReader.LargestBytes) is { } notation)
         {
             Draft draft = JsonSection.Read(DraftNotation.Parse(notation, weave.At("draft")));
             return new WeaveDecision.Drawn(draft with { Name = weave.OptionalText("name") ?? "" }) { PatternPicks = patternPicks };

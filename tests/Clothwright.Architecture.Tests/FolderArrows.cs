@@ -9,8 +9,8 @@ internal static class FolderArrows
     /// <summary>The folders in groups; a type may use its own folder and those of earlier groups, never a later group or a neighbour of its own.</summary>
     public static readonly string[][] Order =
     [
-        ["Wordings"],
         ["Quantities"],
+        ["Wordings"],
         ["Workings"],
         ["Colours"],
         ["Photographs"],

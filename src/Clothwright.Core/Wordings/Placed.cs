@@ -10,8 +10,11 @@ internal static class Placed
         var words = new List<string>();
         var places = new List<string>();
         int from = 0;
-        while (pattern.IndexOf('{', from) is >= 0 and var open && pattern.IndexOf('}', open) is >= 0 and var close)
+        for (int open = pattern.IndexOf('{', 0); open >= 0; open = pattern.IndexOf('{', open + 1))
         {
+            // A brace without a number behind it is one that is told: "between { and }".
+            if (open + 1 >= pattern.Length || !char.IsAsciiDigit(pattern[open + 1])) continue;
+            int close = pattern.IndexOf('}', open);
             words.Add(pattern[from..open]);
             places.Add(pattern[(open + 1)..close]);
             from = close + 1;

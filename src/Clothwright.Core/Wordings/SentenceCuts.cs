@@ -1,17 +1,14 @@
 namespace Clothwright.Core.Wordings;
 
-/// <summary>Cuts a text at stops, semicolons, colons, commas, brackets, plus signs, "and" and "or".</summary>
+/// <summary>Cuts a sentence at semicolons, colons, commas, brackets, plus signs, "and" and "or".</summary>
 /// <param name="and">How "and" is told.</param>
 /// <param name="or">How "or" is told.</param>
 internal sealed class SentenceCuts(string and, string or)
 {
-    /// <summary>How many parts are tried together as one sentence.</summary>
-    public const int MostTogether = 10;
-
     private static readonly string[] Joints = [" and ", " or ", " + ", " (", "; ", ": ", ", "];
 
     /// <summary>The parts, in order, none of them empty.</summary>
-    /// <param name="text">The text.</param>
+    /// <param name="text">The sentence.</param>
     public SentenceCut[] Of(string text)
     {
         var cuts = new List<SentenceCut>();
@@ -22,7 +19,7 @@ internal sealed class SentenceCuts(string and, string or)
             if (length == 0) continue;
             string joint = Told(text.Substring(at, length));
             if (at > from) cuts.Add(new SentenceCut(from, at, joint));
-            else cuts[^1] = cuts[^1] with { Joint = cuts[^1].Joint + joint };
+            else if (cuts.Count > 0) cuts[^1] = cuts[^1] with { Joint = cuts[^1].Joint + joint };
             from = at + length;
             at = from - 1;
         }
@@ -41,11 +38,8 @@ internal sealed class SentenceCuts(string and, string or)
     // How long a joint is that begins here; 0 if none does.
     private static int JointAt(string text, int at) => text[at] switch
     {
-        ' ' when text[at - 1] is '.' or '!' or '?' => 1,
-        ')' => 1 + (Has(text, at + 1, ".,:;") ? 1 : 0) + (Has(text, at + 1, " ") || (Has(text, at + 1, ".,:;") && Has(text, at + 2, " ")) ? 1 : 0),
+        ')' => at + 1 < text.Length && text[at + 1] == ' ' ? 2 : 1,
         ' ' or ';' or ':' or ',' => Joints.FirstOrDefault(j => string.CompareOrdinal(text, at, j, 0, j.Length) == 0)?.Length ?? 0,
         _ => 0,
     };
-
-    private static bool Has(string text, int at, string signs) => at < text.Length && signs.Contains(text[at], StringComparison.Ordinal);
 }

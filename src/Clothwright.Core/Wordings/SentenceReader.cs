@@ -7,7 +7,16 @@ namespace Clothwright.Core.Wordings;
 internal sealed class SentenceReader
 {
     // A sentence in a place of a sentence in a place: what is said goes no deeper.
-    private const int Deepest = 7;
+    private const int Deepest = 6;
+
+    // So many parts of a sentence are tried together as one; a longer list is told thing by thing.
+    private const int MostTogether = 10;
+    private const int LongList = 14;
+
+    // A pattern of a word or two ("{0} of {1}") is looked for in short phrases only, and each pattern in so many ways.
+    private const int FewLetters = 4;
+    private const int ShortPhrase = 80;
+    private const int MostReadings = 12;
 
     private readonly FrozenDictionary<string, string> _names;
     private readonly FrozenDictionary<string, SentencePattern[]> _patterns;
@@ -16,10 +25,9 @@ internal sealed class SentenceReader
     /// <param name="table">Patterns in English and as told; one without places is a name.</param>
     public SentenceReader(IEnumerable<(string Said, string Told)> table)
     {
-        (string Said, string Told)[] all = [.. table.DistinctBy(e => e.Said)];
-        _names = all.Where(e => !e.Said.Contains('{', StringComparison.Ordinal)).ToFrozenDictionary(e => e.Said, e => e.Told, StringComparer.Ordinal);
-        _patterns = all
-            .Where(e => e.Said.Contains('{', StringComparison.Ordinal))
+        ILookup<bool, (string Said, string Told)> all = table.DistinctBy(e => e.Said).ToLookup(e => Placed.Cut(e.Said).Places.Count > 0);
+        _names = all[false].ToFrozenDictionary(e => e.Said, e => e.Told, StringComparer.Ordinal);
+        _patterns = all[true]
             .Select(e => new SentencePattern(e.Said, e.Told))
             .Where(p => p.Anchor is not null)
             .GroupBy(p => p.Anchor!, StringComparer.Ordinal)
@@ -33,25 +41,42 @@ internal sealed class SentenceReader
     private Telling Tell(string text, int depth, Dictionary<string, Telling> known)
     {
         if (known.TryGetValue(text, out Telling told)) return told;
-        string bare = text.Trim();
-        Telling best = Bare(bare, depth, known);
-        if (bare.Length < text.Length)
+        List<string> sentences = Sentences.Of(text);
+        if (sentences.Count == 1)
         {
-            int from = text.IndexOf(bare, StringComparison.Ordinal);
-            best = best with { Text = text[..from] + best.Text + text[(from + bare.Length)..] };
+            told = Trimmed(text, depth, known);
+        }
+        else
+        {
+            Telling[] each = [.. sentences.Select(s => Tell(s, depth, known))];
+            told = new Telling(string.Join(" ", each.Select(t => t.Text)), each.Sum(t => t.Unknown), each.Sum(t => t.Parts));
         }
 
-        known[text] = best;
-        return best;
+        // What was given up for depth may yet be told from nearer the top.
+        if (told.Unknown == 0 || depth < Deepest - 2) known[text] = told;
+        return told;
+    }
+
+    private Telling Trimmed(string text, int depth, Dictionary<string, Telling> known)
+    {
+        string bare = text.Trim();
+        Telling best = Bare(bare, depth, known);
+        if (bare.Length == text.Length) return best;
+        int from = text.IndexOf(bare, StringComparison.Ordinal);
+        return best with { Text = text[..from] + best.Text + text[(from + bare.Length)..] };
     }
 
     private Telling Bare(string text, int depth, Dictionary<string, Telling> known)
     {
-        if (!text.Any(char.IsLetter)) return new Telling(text, 0, 0);
+        bool quoted = text.Length > 1 && text[0] == '"' && text[^1] == '"' && text.AsSpan(1, text.Length - 2).IndexOf('"') < 0;
+        if (quoted || !text.Any(char.IsLetter)) return new Telling(text, 0, 0);
         Telling best = Whole(text, depth, known);
         if ((best.Unknown == 0 && best.Parts < 3) || depth > Deepest) return best;
         Telling parted = Parted(text, depth, known);
-        return parted.Beats(best) ? parted : best;
+        if (parted.Beats(best)) best = parted;
+        if (best.Unknown == 0 || text[^1] != '.') return best;
+        Telling unstopped = Bare(text[..^1], depth, known);
+        return unstopped.Beats(best) ? unstopped with { Text = unstopped.Text + "." } : best;
     }
 
     // As one name or one sentence of a pattern.
@@ -80,15 +105,14 @@ internal sealed class SentenceReader
     private string? Named(string text)
     {
         if (_names.TryGetValue(text, out string? name)) return name;
-        if (char.IsUpper(text[0]) && _names.TryGetValue(char.ToLowerInvariant(text[0]) + text[1..], out name)) return Capital(name);
-        return text[^1] == '.' && text.Length > 1 && Named(text[..^1]) is { } stopped ? stopped + "." : null;
+        return char.IsUpper(text[0]) && _names.TryGetValue(char.ToLowerInvariant(text[0]) + text[1..], out name) ? Capital(name) : null;
     }
 
     private Telling Patterned(string text, int depth, Dictionary<string, Telling> known, Telling best)
     {
         foreach (SentencePattern pattern in Candidates(text))
         {
-            foreach (ImmutableArray<string> places in pattern.Readings(text))
+            foreach (ImmutableArray<string> places in pattern.Readings(text).Take(MostReadings))
             {
                 Telling told = Filled(pattern, places, depth, known);
                 if (told.Beats(best)) best = told;
@@ -102,6 +126,7 @@ internal sealed class SentenceReader
     private IEnumerable<SentencePattern> Candidates(string text) => WholeWords.Of(text)
         .Distinct(StringComparer.Ordinal)
         .SelectMany(w => _patterns.GetValueOrDefault(w, []))
+        .Where(p => p.Letters >= FewLetters || text.Length <= ShortPhrase)
         .OrderByDescending(p => p.Letters);
 
     private Telling Filled(SentencePattern pattern, ImmutableArray<string> places, int depth, Dictionary<string, Telling> known)
@@ -122,33 +147,42 @@ internal sealed class SentenceReader
         return new Telling(pattern.Tell(places, told), unknown, parts);
     }
 
-    // As several names or sentences with stops, commas, brackets or an "and" between them.
+    // As several names or phrases with commas, brackets or an "and" between them.
     private Telling Parted(string text, int depth, Dictionary<string, Telling> known)
     {
         SentenceCut[] cuts = _cuts.Of(text);
-        if (cuts.Length < 2) return new Telling(text, int.MaxValue, 0);
+        var none = new Telling(text, int.MaxValue, 0);
+        if (cuts.Length < 2) return none;
+        int together = cuts.Length > LongList ? 1 : MostTogether;
         var best = new Telling?[cuts.Length + 1];
-        best[0] = new Telling("", 0, 0);
+        best[0] = new Telling(text[..cuts[0].Start], 0, 0);
         for (int to = 1; to <= cuts.Length; to++)
         {
-            for (int from = Math.Max(0, to - SentenceCuts.MostTogether); from < to; from++)
+            for (int from = Math.Max(0, to - together); from < to; from++)
             {
                 if (to - from == cuts.Length || best[from] is not { } before) continue;
-                Telling part = Whole(text[cuts[from].Start..cuts[to - 1].End], depth + 1, known);
+                Telling part = Part(text[cuts[from].Start..cuts[to - 1].End], to - from, depth, known);
                 var joined = new Telling(before.Text + part.Text + cuts[to - 1].Joint, before.Unknown + part.Unknown, before.Parts + part.Parts);
                 if (best[to] is not { } other || joined.Beats(other)) best[to] = joined;
             }
         }
 
-        return best[^1] ?? new Telling(text, int.MaxValue, 0);
+        return best[^1] ?? none;
     }
 
-    // Where the thing begins in "24 ends"; 0 if no number goes before it.
+    private Telling Part(string text, int cuts, int depth, Dictionary<string, Telling> known)
+    {
+        if (!text.Any(char.IsLetter)) return new Telling(text, 0, 0);
+        return cuts == 1 ? Tell(text, depth + 1, known) : Whole(text, depth + 1, known);
+    }
+
+    // Where the thing begins in "24 ends" or "30 % silk"; 0 if no number goes before it.
     private static int Counted(string text)
     {
         int at = 0;
         while (at < text.Length && (char.IsDigit(text[at]) || text[at] is '.' or '/' or '-' or '×')) at++;
-        return at > 0 && at < text.Length && text[at] == ' ' ? at + 1 : 0;
+        if (at == 0 || at == text.Length || text[at] != ' ') return 0;
+        return string.CompareOrdinal(text, at, " % ", 0, 3) == 0 ? at + 3 : at + 1;
     }
 
     private static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];

@@ -26,13 +26,13 @@ public class SamplesByHandTests
         double closest = 1 / (1.5 * thick); // half to three fifths of it, by trade charts; 2/2 twill: two ends to each crossing
         Near(10 * closest * (0.5 + 0.6091) / 2, plan.SettAdvice.Ends.Value.PerCentimetre, 2e-4);
 
-        double drawIn = TakeUp(1 / reed, 2 * thick, 2 * thick * 2 / 3, 2);
-        double takeUp = TakeUp(1 / reed, 2 * thick, thick, 2);
+        double drawIn = (TakeUp(1 / reed, 2 * thick, 2 * thick * 2 / 3, 2) + 0.075) / 2; // half by geometry, half by the habit of 5 to 10 %
+        double takeUp = (TakeUp(1 / reed, 2 * thick, thick, 2) + 0.10) / 2; // half by geometry, half by the habit of 8 to 12 %
         PiecePlan scarf = plan.Pieces[0];
         Near(drawIn, scarf.DrawIn.Value.Value);
         Near(takeUp, scarf.WarpTakeUp.Value.Value);
         double shrinkage = scarf.ShrinkageInLength.Value.Value;
-        Assert.InRange(shrinkage, 0.06, 0.12);
+        Assert.InRange(shrinkage, 0.04, 0.10);
 
         // Two floating selvedges lie in the width; the rest is whole repeats of four.
         int wanted = (int)Math.Round((210 / (1 - shrinkage) / (1 - drawIn) * reed - 2) / 4) * 4;
@@ -65,13 +65,13 @@ public class SamplesByHandTests
         const double tex = 250; // 100 g in 400 m
         double thick = Thickness(tex, 0.9 * 0.775);
         const double layer = 10 / Inch; // each heddle carries one layer
-        double drawIn = TakeUp(1 / layer, 2 * thick, 2 * thick * 2 / 3, 1);
-        double takeUp = TakeUp(1 / layer, 2 * thick, thick, 1);
+        double drawIn = (TakeUp(1 / layer, 2 * thick, 2 * thick * 2 / 3, 1) + 0.075) / 2; // half by geometry, half by the habit of 5 to 10 %
+        double takeUp = (TakeUp(1 / layer, 2 * thick, thick, 1) + 0.10) / 2; // half by geometry, half by the habit of 8 to 12 %
         PiecePlan blanket = plan.Pieces[0];
         Near(drawIn, blanket.DrawIn.Value.Value);
         Near(takeUp, blanket.WarpTakeUp.Value.Value);
         double shrinkage = blanket.ShrinkageInLength.Value.Value;
-        Assert.InRange(shrinkage, 0.04, 0.08);
+        Assert.InRange(shrinkage, 0.05, 0.10);
 
         double ends = Math.Round(600 / (1 - shrinkage) / (1 - drawIn) * layer * 2 / 4) * 4;
         Assert.Equal(ends, plan.Pieces[0].Ends.Value.Count);

@@ -123,6 +123,7 @@ internal static class RuleExercises
         {
             harvest.Of(ClothStages.Of(new StagesQuestion { Warp = question.Warp, Weft = question.Weft, Weave = Plain, EndsInReed = Derived.Decision("ends", Sett.FromPerInch(perInch)), Picks = Derived.Decision("picks", Sett.FromPerInch(perInch)) }));
         }
+        harvest.Of(ClothStages.Of(new StagesQuestion { Warp = question.Warp, Weft = question.Weft, Weave = Plain, EndsInReed = Derived.Decision("ends", Sett.FromPerInch(34)), Picks = Derived.Decision("picks", Sett.FromPerInch(5)) }));
         Yarn dark = Cotton with { Colour = new SrgbColour(0x10, 0x18, 0x20) };
         foreach (Drawdown weave in (Drawdown[])[Twill, WeaveOf("8-end satin").Draft.Drawdown()])
         {

@@ -162,7 +162,7 @@ public partial class BeginPage : ComponentBase
         Manager.NavigateTo($"sheets/{id}");
     }
 
-    private string Text(IDerived figure) => FigureText.Of(figure.Working, _wish!.Units, _wish.Currency);
+    private string Text(IDerived figure) => Phrases.Told(FigureText.Of(figure.Working, _wish!.Units, _wish.Currency));
 
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

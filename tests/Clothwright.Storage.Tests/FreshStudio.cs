@@ -25,6 +25,9 @@ internal sealed class FreshStudio : IAsyncDisposable
         return new FreshStudio(folder, await SqliteStudio.OpenAsync(folder, new MinuteClock()));
     }
 
+    /// <summary>The tables themselves.</summary>
+    public StudioContext Tables() => new(SqliteStudio.OptionsOf($"Data Source={Path.Combine(Folder, SqliteStudio.FileName)};Pooling=False"));
+
     /// <summary>Closes the file and opens it again, as after a restart.</summary>
     public async Task ReopenAsync()
     {

@@ -17,7 +17,6 @@ if (args is not [var samples, var pictures])
 }
 
 const double DotsPerInch = 150;
-var frame = new ClothFrame(Length.FromCentimetres(6), Length.FromCentimetres(4));
 Directory.CreateDirectory(pictures);
 foreach (string file in Directory.GetFiles(samples, "*.json").Order(StringComparer.Ordinal))
 {
@@ -25,6 +24,7 @@ foreach (string file in Directory.GetFiles(samples, "*.json").Order(StringCompar
     PlanResult plan = worksheet.Plan().Value;
     HandoutBlock[] blocks = [.. HandoutComposer.Compose(plan, HandoutOptions.Of(worksheet)).Sections.SelectMany(s => s.Blocks)];
     var cloth = blocks.OfType<ClothBlock>().First().Cloth;
+    var frame = ClothFrame.Of(cloth, Length.FromCentimetres(6), Length.FromCentimetres(4));
     DraftBlock draft = blocks.OfType<DraftBlock>().First();
     string name = Path.Combine(pictures, Path.GetFileNameWithoutExtension(file));
     Write($"{name}-front.png", s => ClothPicture.Png(cloth, s, Face.Front, DotsPerInch, frame));

@@ -58,8 +58,7 @@ internal static class PlanFiles
     private static byte[] Picture(LookDescription cloth, Face face)
     {
         Length side = Length.FromCentimetres(FaceCentimetres);
-        Length width = cloth.Width is { } whole && whole < side ? whole : side;
-        return Bytes(s => ClothPicture.Png(cloth, s, face, FaceDotsPerInch, new ClothFrame(width, side)));
+        return Bytes(s => ClothPicture.Png(cloth, s, face, FaceDotsPerInch, ClothFrame.Of(cloth, side, side)));
     }
 
     // Colours that come round again, written out for every thread.

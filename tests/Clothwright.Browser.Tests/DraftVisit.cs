@@ -16,7 +16,7 @@ internal static class DraftVisit
     public static async Task<Visit> OpenDraftAsync(this Studio studio, int width = 1440, int height = 1000, ColorScheme scheme = ColorScheme.Light)
     {
         Visit visit = await studio.OpenAsync(width, height, scheme);
-        await visit.Page.Locator("#draft-sheet").EvaluateAsync("e => e.scrollIntoView({ block: 'center' })");
+        await visit.Page.Locator("#draft-sheet").EvaluateAsync("e => e.scrollIntoView({ block: 'center', behavior: 'instant' })");
         await visit.Page.WaitForFunctionAsync("() => import('/js/draft.js').then(m => m.paintTimes().length > 0)");
         return visit;
     }
@@ -24,7 +24,7 @@ internal static class DraftVisit
     /// <summary>The middle of a cell in the window, with the draft brought into sight.</summary>
     public static async Task<(float X, float Y)> CellAsync(this Visit visit, int part, int thread, int number)
     {
-        await visit.Page.Locator("#draft-sheet").EvaluateAsync("e => e.scrollIntoView({ block: 'center' })");
+        await visit.Page.Locator("#draft-sheet").EvaluateAsync("e => e.scrollIntoView({ block: 'center', behavior: 'instant' })");
         double[] at = await visit.Page.EvaluateAsync<double[]>($"() => import('/js/draft.js').then(m => m.middleOf('draft-canvas', {part}, {thread}, {number}))");
         return ((float)at[0], (float)at[1]);
     }
@@ -41,6 +41,9 @@ internal static class DraftVisit
     {
         (float x, float y) = await visit.CellAsync(part, from.Thread, from.Number);
         (float x2, float y2) = await visit.CellAsync(part, to.Thread, to.Number);
+
+        // What stood above may have grown between the two.
+        (x, y) = await visit.CellAsync(part, from.Thread, from.Number);
         await visit.Page.Mouse.MoveAsync(x, y);
         await visit.Page.Mouse.DownAsync();
         await visit.Page.Mouse.MoveAsync(x2, y2, new MouseMoveOptions { Steps = 3 });

@@ -1,5 +1,6 @@
 using System.Text;
 using Clothwright.Core.Plans;
+using Clothwright.Core.Plans.Briefs;
 using Clothwright.Core.Plans.Results;
 using Clothwright.Core.Quantities;
 using Clothwright.Core.Setts.Reeds;
@@ -36,12 +37,20 @@ internal static class PlanText
         foreach (PiecePlan piece in plan.Pieces)
         {
             string times = piece.Piece.Count > 1 ? $"{piece.Piece.Count} × " : "";
-            text.AppendLine($"{times}{piece.Piece.Name}: {F(piece.FinishedWidth)} × {F(piece.FinishedLength)} when washed; weave {F(piece.LengthUnderTension)} under tension, {F(piece.Picks)} picks at {F(piece.GroundPicksUnderTension)}");
+            text.AppendLine($"{times}{piece.Piece.Name}: {F(piece.FinishedWidth)} × {F(piece.FinishedLength)} when washed; weave {F(piece.LengthUnderTension)} under tension, {F(piece.Picks)} picks{Density(piece, style)}");
         }
 
         AppendList(text, "To settle:", plan.Warnings.Select(w => w.ToString()));
         AppendList(text, "Take care:", plan.Cautions.Select(c => c.Text));
         return text.ToString().TrimEnd();
+    }
+
+    // What to count on the loom: all picks of a single cloth, those of one layer, or those of the ground.
+    private static string Density(PiecePlan piece, UnitStyle style)
+    {
+        string counted = piece.GroundPicksUnderTension.Working.Format(style);
+        string layer = piece.Piece.Make.Layers() > 1 ? " in each layer" : "";
+        return piece.PatternPicksPerGroundPick > 0 ? $", of the ground {counted}{layer}" : $" at {counted}{layer}";
     }
 
     private static string Selvedges(EndsPlan ends) =>

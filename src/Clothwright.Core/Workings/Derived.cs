@@ -48,6 +48,20 @@ public static class Derived
             cause,
             $"middle of {QuantityText.Format(T.Kind, low.BaseValue, UnitStyle.Metric)} to {QuantityText.Format(T.Kind, high.BaseValue, UnitStyle.Metric)}");
 
+    /// <summary>A number from a range of habit: the middle, with the range taken as what nine of ten cases keep to.</summary>
+    /// <param name="label">What it is called.</param>
+    /// <param name="low">Lower edge.</param>
+    /// <param name="high">Upper edge.</param>
+    /// <param name="source">Where the range comes from.</param>
+    public static Derived<T> FromHabit<T>(string label, T low, T high, Source source)
+        where T : struct, IQuantity<T> =>
+        Given(
+            label,
+            T.FromBase((low.BaseValue + high.BaseValue) / 2),
+            source,
+            (high.BaseValue - low.BaseValue) / (2 * Spread.UpperNinetyFive),
+            formula: $"usually {QuantityText.Format(T.Kind, low.BaseValue, UnitStyle.Metric)} to {QuantityText.Format(T.Kind, high.BaseValue, UnitStyle.Metric)}, in nine of ten cases");
+
     /// <summary>A number computed from one other.</summary>
     /// <param name="label">What it is called.</param>
     /// <param name="rule">The rule.</param>

@@ -64,8 +64,9 @@ public static class ClothPicture
         int width = Math.Max(1, (int)Math.Round(across / MetresPerInch * dots));
         int height = Math.Max(1, (int)Math.Round(along / MetresPerInch * dots));
 
-        // The back of a wide cloth is shown from the edge that lies at the left when it is turned over, as far as the front was.
-        double left = face == Face.Back && cloth.Width is { } whole ? Math.Max(0, whole.Millimetres - across * 1000) : 0;
+        // The back shows what the front did, from the edge that lies at the left when it is turned over.
+        double left = shown.Left.Millimetres;
+        if (face == Face.Back) left = cloth.Width is { } whole ? Math.Max(0, whole.Millimetres - across * 1000 - left) : 0;
         var view = new ClothView(face, left, 0, across * 1000 / width, width, height, lighting, LinearColour.From(Palette.Linen));
         return Paint(new ClothPainter(numbers, view, quick: true), width, height);
     }

@@ -50,8 +50,7 @@ internal sealed partial class HandoutFlow
     {
         float gap = 20;
         double across = (width - gap - 2 * TickBand) / 2 / PointsPerMetre;
-        if (block.Cloth.Width is { } whole) across = Math.Min(across, whole.Metres);
-        var frame = new ClothFrame(Length.FromMetres(across), Length.FromMetres(ClothLength()));
+        var frame = ClothFrame.Of(block.Cloth, Length.FromMetres(across), Length.FromMetres(ClothLength()));
         var front = new ClothPanel(block.Cloth, Face.Front, frame);
         var back = new ClothPanel(block.Cloth, Face.Back, frame);
         TagNode frontOwner = Picture($"{front.Title}. {block.Caption}");

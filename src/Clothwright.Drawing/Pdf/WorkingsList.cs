@@ -120,9 +120,9 @@ internal sealed class WorkingsList
         return $"{low} to {high}";
     }
 
-    // A bare number is known no better than to three digits where it has a range.
+    // A bare number is known no better than to three digits where it has a range; its whole part stands as it is.
     private static string Rounded(QuantityKind kind, double value) => kind == QuantityKind.Number
-        ? value.ToString("G3", CultureInfo.InvariantCulture)
+        ? value.ToString(value < 1000 ? "G3" : "0", CultureInfo.InvariantCulture)
         : QuantityText.Format(kind, value, UnitStyle.Metric);
 
     // A rule in full: its trade name unless the figure is called so, its formula, its source unless it follows from the formula.

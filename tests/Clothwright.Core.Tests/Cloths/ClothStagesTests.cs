@@ -38,8 +38,39 @@ public class ClothStagesTests
         ClothStages stages = ClothStages.Of(Question(SampleYarns.Of(), SampleYarns.Plain, 20));
         Assert.True(stages.WarpTakeUp.Working.Upper95 > 0.08, $"{stages.WarpTakeUp.Working.Upper95}");
         Assert.True(stages.DrawIn.Working.Lower95 < 0.10 && stages.DrawIn.Working.Upper95 > 0.05);
-        Assert.Same(stages.OnLoom.WeftTakeUp, stages.WeftTakeUp);
+        Assert.InRange(stages.WarpTakeUp.Value.Value, stages.OffLoom.WarpTakeUp.Value.Value, 0.10);
+        Assert.InRange(stages.WeftTakeUp.Value.Value, 0.075, stages.OnLoom.WeftTakeUp.Value.Value);
     }
+
+    [Fact]
+    public void The_mass_off_the_loom_is_that_of_the_yarn_the_take_up_uses()
+    {
+        ClothStages stages = ClothStages.Of(Question(SampleYarns.Of("cotton", 100), SampleYarns.Plain, 25.4));
+        double ends = stages.OffLoom.Question.Ends.Value.PerMetre;
+        double yarn = ends / (1 - stages.WarpTakeUp.Value.Value) + 1000 / (1 - stages.WeftTakeUp.Value.Value);
+        Assert.Equal(yarn * 0.1, stages.OffLoomMass.Value.GramsPerSquareMetre, 1e-6);
+    }
+
+    // Law of total variance, worked by hand: 4 ± 1 and 10 ± 1 with 1.5 of scatter on the first, half each: 7 ± √((1 + 2.25 + 1) ÷ 2 + 9).
+    [Fact]
+    public void Two_methods_that_disagree_leave_the_middle_and_the_spread_of_their_disagreement()
+    {
+        Derived<Ratio> geometry = Derived.Given("geometry", Ratio.FromPercent(4), Source.Measured, 0.01);
+        Derived<Ratio> habit = Derived.Given("habit", Ratio.FromPercent(10), Source.CommonPractice, 0.01);
+        Derived<Ratio> both = ForeseenTakeUp.EitherOf("take-up", geometry, habit, 0.5);
+        Assert.Equal(0.07, both.Value.Value, 1e-12);
+        Assert.Equal(Math.Sqrt(4.25 / 2 + 9) / 100, both.StandardDeviation, 1e-6);
+    }
+
+    [Fact]
+    public void The_habit_leans_from_balanced_to_faced_without_a_step() =>
+        Gen.Select(Gen.Double[0, 1], Gen.Double[0, 1]).Sample((warp, weft) =>
+        {
+            double lean = HabitualTakeUp.LeanFraction(warp, weft);
+            Assert.InRange(lean, -1, 1);
+            Assert.Equal(-lean, HabitualTakeUp.LeanFraction(weft, warp), 1e-12);
+            Assert.InRange(HabitualTakeUp.LeanFraction(warp + 0.001, weft) - lean, 0, 0.0041);
+        });
 
     [Fact]
     public void Each_stage_is_closer_than_the_one_before()
@@ -48,7 +79,7 @@ public class ClothStagesTests
         Assert.True(stages.OnLoom.Question.Ends.Value < stages.OffLoom.Question.Ends.Value);
         Assert.True(stages.OffLoom.Question.Ends.Value < stages.Washed.Question.Ends.Value);
         Assert.True(stages.OffLoom.Question.Picks.Value < stages.Washed.Question.Picks.Value);
-        Assert.True(stages.WashedMass.Value > stages.OffLoom.Mass.Value);
+        Assert.True(stages.WashedMass.Value > stages.OffLoomMass.Value);
     }
 
     [Fact]
@@ -57,7 +88,7 @@ public class ClothStagesTests
         {
             ClothStages stages = ClothStages.Of(Question(SampleYarns.Of(), twill ? SampleYarns.Twill : SampleYarns.Plain, perInch));
             double area = (1 - stages.LengthShrinkage.Value.Value) * (1 - stages.WidthShrinkage.Value.Value);
-            Assert.Equal(stages.OffLoom.Mass.Value.GramsPerSquareMetre, stages.WashedMass.Value.GramsPerSquareMetre * area, 1e-9);
+            Assert.Equal(stages.OffLoomMass.Value.GramsPerSquareMetre, stages.WashedMass.Value.GramsPerSquareMetre * area, 1e-9);
         });
 
     [Fact]

@@ -56,6 +56,31 @@ public class ClothPictureTests
     }
 
     [Fact]
+    public void Of_clasped_picks_the_place_where_they_meet_is_shown_on_both_sides()
+    {
+        LookDescription cloth = Pictures.Cloth(Broken, 10, 1);
+        ThreadLook clasped = cloth.Picks[0] with { ClaspedWith = cloth.Ends[0], ClaspShare = 0.25 };
+        cloth = cloth with { Picks = [clasped], Width = Length.FromCentimetres(20) };
+        ClothFrame frame = ClothFrame.Of(cloth, Length.FromCentimetres(6), Length.FromCentimetres(1));
+        Assert.Equal(2, frame.Left.Centimetres, 1e-9);
+
+        // A quarter of 20 cm lies in the middle of 2 to 8 cm, seen from either side; right of it, on the front, all is of the warp's colour.
+        ClothFrame whole = ClothFrame.Of(cloth, Length.FromCentimetres(30), Length.FromCentimetres(1));
+        Assert.Equal((20, 0), (whole.Width.Centimetres, whole.Left.Centimetres));
+        AssertSides(cloth, frame, Face.Front, weftIsLeft: true);
+        AssertSides(cloth, frame, Face.Back, weftIsLeft: false);
+    }
+
+    private static void AssertSides(LookDescription cloth, ClothFrame frame, Face face, bool weftIsLeft)
+    {
+        using var stream = new MemoryStream();
+        ClothPicture.Png(cloth, stream, face, 127, frame);
+        using SKBitmap picture = SKBitmap.Decode(stream.ToArray());
+        double[] greens = [.. Enumerable.Range(0, 2).Select(half => Enumerable.Range(0, picture.Width / 2 - 4).Average(x => Enumerable.Range(0, picture.Height).Average(y => picture.GetPixel(half * (picture.Width / 2 + 4) + x, y).Green)))];
+        Assert.Equal(weftIsLeft, (greens[0] > greens[1]) == (Weft.Green > Warp.Green));
+    }
+
+    [Fact]
     public void A_picture_is_as_large_as_the_cloth()
     {
         using SKBitmap picture = Draw(Pictures.Cloth(Broken, 8, 1), Face.Front, 300, 50.8, 25.4);

@@ -6,6 +6,8 @@ using Clothwright.Core.Cloths.Puckering;
 using Clothwright.Core.Cloths.Stages;
 using Clothwright.Core.Colours;
 using Clothwright.Core.Looms;
+using Clothwright.Core.Photographs;
+using Clothwright.Core.Photographs.Pictures;
 using Clothwright.Core.Plans;
 using Clothwright.Core.Quantities;
 using Clothwright.Core.Setts;
@@ -20,6 +22,7 @@ using Clothwright.Core.Workings;
 using Clothwright.Core.Yarns;
 using Clothwright.Interchange.WorksheetJson;
 using Clothwright.TestKit;
+using Clothwright.TestKit.Photographs;
 
 namespace Clothwright.Published.Tests.Rules;
 
@@ -51,6 +54,7 @@ internal static class RuleExercises
         Cloths(harvest);
         Weaves(harvest);
         Plans(harvest);
+        Photographs(harvest);
         return harvest;
     }
 
@@ -78,6 +82,7 @@ internal static class RuleExercises
         var offer = new YarnOffer(PackageForm.Cone, Mass.FromGrams(250), Money.FromAmount(20));
         harvest.Of(StockReckoning.OnShelf(shelved)).Of(StockReckoning.LengthOnShelf(shelved))
             .Of(PackageReckoning.Choose(Derived.Given(Needed, Mass.FromGrams(600), Source.CommonPractice, 0.02), StockReckoning.OnShelf(shelved), offer))
+            .Of(FreeStock.Of(StockReckoning.OnShelf(shelved), [("the next warp", Mass.FromGrams(120))]))
             .Of(PackageReckoning.Holding(Derived.Decision("length", Length.FromMetres(1240)), Length.FromMetres(100)));
     }
 
@@ -118,6 +123,7 @@ internal static class RuleExercises
         {
             harvest.Of(ClothStages.Of(new StagesQuestion { Warp = question.Warp, Weft = question.Weft, Weave = Plain, EndsInReed = Derived.Decision("ends", Sett.FromPerInch(perInch)), Picks = Derived.Decision("picks", Sett.FromPerInch(perInch)) }));
         }
+        harvest.Of(ClothStages.Of(new StagesQuestion { Warp = question.Warp, Weft = question.Weft, Weave = Plain, EndsInReed = Derived.Decision("ends", Sett.FromPerInch(34)), Picks = Derived.Decision("picks", Sett.FromPerInch(5)) }));
         Yarn dark = Cotton with { Colour = new SrgbColour(0x10, 0x18, 0x20) };
         foreach (Drawdown weave in (Drawdown[])[Twill, WeaveOf("8-end satin").Draft.Drawdown()])
         {
@@ -177,6 +183,19 @@ internal static class RuleExercises
                 }));
             }
         }
+    }
+
+    private static void Photographs(RuleHarvest harvest)
+    {
+        var swatch = new SyntheticSwatch { Name = "swatch", EndsPerCentimetre = 9, PicksPerCentimetre = 7.5, Weave = ["1100", "0110", "0011", "1001"], PixelsPerMillimetre = 9, Side = 480, Seed = 11 };
+        Photograph cloth = Photograph.FromRgba(swatch.Side, swatch.Side, SwatchPainter.Rgba(swatch));
+        SyntheticSwatch rod = RodPainter.Rod(12, cover: 0.97);
+        Photograph wraps = Photograph.FromRgba(rod.Side, rod.Side, RodPainter.Rgba(rod));
+        // A dark piece of 300 × 240 on a pale ground.
+        byte[] piece = [.. Enumerable.Range(0, 500 * 400).SelectMany(at => Enumerable.Repeat((byte)(at % 500 is >= 100 and < 400 && at / 500 is >= 80 and < 320 ? 90 : 210), 4))];
+        harvest.Of(ClothCounter.Count(cloth, PhotoScale.FromLength(Length.FromMillimetres(50), 450), PhotoArea.MiddleOf(cloth), CountDetail.Full).Value)
+            .Of(WrapCounter.Count(wraps, PhotoScale.FromLength(Length.FromMillimetres(50), 50 * rod.PixelsPerMillimetre), new PhotoBand(new PhotoPoint(40, 300), new PhotoPoint(560, 300), 60)).Value)
+            .Of(PieceMeasure.Measure(Photograph.FromRgba(500, 400, piece), PhotoScale.FromLength(Length.FromMillimetres(50), 50), new PhotoPoint(250, 200)).Value);
     }
 
     private static LearnedValue Learned(double value) => LearnedValue.From(

@@ -21,6 +21,7 @@ internal static partial class RulePages
         ("setts.md", ["Clothwright.Core/Setts/"]),
         ("cloths.md", ["Clothwright.Core/Cloths/", "Clothwright.Core/Calibration/"]),
         ("weaves.md", ["Clothwright.Core/Weaves/"]),
+        ("photographs.md", ["Clothwright.Core/Photographs/"]),
         ("plans.md", ["Clothwright.Core/Plans/", "Clothwright.Core/Looms/", "Clothwright.Core/Worksheets/"]),
     ];
 

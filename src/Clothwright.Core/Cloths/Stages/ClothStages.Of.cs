@@ -1,4 +1,5 @@
 using Clothwright.Core.Calibration;
+using Clothwright.Core.Cloths.Geometry;
 using Clothwright.Core.Quantities;
 using Clothwright.Core.Workings;
 
@@ -16,7 +17,8 @@ public sealed partial record ClothStages
     {
         ArgumentNullException.ThrowIfNull(question);
         ClothGeometry onLoom = ClothGeometry.Of(State(question, question.EndsInReed, question.Picks) with { Sharing = CrimpSharing.OnLoom });
-        Derived<Ratio> drawIn = question.LearnedDrawIn?.NextPiece ?? DrawInOf(onLoom);
+        Derived<Ratio> weftTakeUp = ForeseenTakeUp.Weft(onLoom);
+        Derived<Ratio> drawIn = question.LearnedDrawIn?.NextPiece ?? DrawInOf(weftTakeUp);
         Derived<Sett> wovenEnds = Closed("ends off the loom", question.EndsInReed, drawIn);
         ClothGeometry offLoom = ClothGeometry.Of(State(question, wovenEnds, question.Picks) with { LearnedWarpTakeUp = question.LearnedWarpTakeUp });
 
@@ -32,20 +34,24 @@ public sealed partial record ClothStages
 
         ClothGeometry washed = ClothGeometry.Of(State(
             question, Closed("ends in the washed cloth", wovenEnds, width), Closed("picks in the washed cloth", question.Picks, length)));
+        Derived<Ratio> warpTakeUp = question.LearnedWarpTakeUp?.NextPiece ?? ForeseenTakeUp.Warp(offLoom);
+        Derived<ArealDensity> offLoomMass = MassOf(offLoom, warpTakeUp, weftTakeUp);
         return new ClothStages
         {
             Question = question,
             OnLoom = onLoom,
             OffLoom = offLoom,
             Washed = washed,
-            WarpTakeUp = offLoom.WarpTakeUp,
+            WarpTakeUp = warpTakeUp,
+            WeftTakeUp = weftTakeUp,
             DrawIn = drawIn,
             LengthShrinkage = length,
             WidthShrinkage = width,
+            OffLoomMass = offLoomMass,
             WashedMass = Derived.From<ArealDensity>(
                 "mass of the washed cloth",
                 new Rule("mass on a smaller area", "mass off the loom ÷ ((1 − shrinkage in length) (1 − shrinkage in width))", Source.Derivation),
-                offLoom.Mass,
+                offLoomMass,
                 length,
                 width,
                 (mass, s1, s2) => mass / ((1 - s1) * (1 - s2))),
@@ -61,14 +67,23 @@ public sealed partial record ClothStages
         Picks = picks,
     };
 
-    private static Derived<Ratio> DrawInOf(ClothGeometry onLoom)
+    private static Derived<ArealDensity> MassOf(ClothGeometry cloth, Derived<Ratio> warpTakeUp, Derived<Ratio> weftTakeUp) => Derived.From<ArealDensity>(
+        "mass of the cloth off the loom",
+        new Rule("mass per area by take-up", "ends × warp tex ÷ (1 − warp take-up) + picks × weft tex ÷ (1 − weft take-up)", Source.Derivation),
+        [
+            cloth.Question.Ends, cloth.Question.Warp.MeanLinearDensity(), warpTakeUp,
+            cloth.Question.Picks, cloth.Question.Weft.MeanLinearDensity(), weftTakeUp,
+        ],
+        v => MassPerArea.GramsPerSquareMetre(v[0] / 100, v[1], v[2] / (1 - v[2]), v[3] / 100, v[4], v[5] / (1 - v[5])));
+
+    private static Derived<Ratio> DrawInOf(Derived<Ratio> weftTakeUp)
     {
         Derived<Number> laid = Derived.Given(
             "how the weft is laid", Number.FromValue(1), Source.CommonPractice, 0.2, "how the weft is laid", "1: each pick as long as the reed is wide; an arc or bubble makes it less");
         return Derived.From<Ratio>(
             "draw-in",
             new Rule("draw-in", "weft take-up on the loom × how the weft is laid", Source.Derivation),
-            onLoom.WeftTakeUp,
+            weftTakeUp,
             laid,
             (takeUp, share) => Math.Min(0.6, takeUp * share));
     }

@@ -25,13 +25,16 @@ public sealed partial record ClothStages
     public required Derived<Ratio> DrawIn { get; init; }
 
     /// <summary>Weft in the bends of woven cloth, as a share of the weft.</summary>
-    public Derived<Ratio> WeftTakeUp => OnLoom.WeftTakeUp;
+    public required Derived<Ratio> WeftTakeUp { get; init; }
 
     /// <summary>Shrinkage in length in the first washing, as a share of the length off the loom.</summary>
     public required Derived<Ratio> LengthShrinkage { get; init; }
 
     /// <summary>Shrinkage in width in the first washing, as a share of the width off the loom.</summary>
     public required Derived<Ratio> WidthShrinkage { get; init; }
+
+    /// <summary>Mass per area off the loom: the yarn that was woven, take-up and all.</summary>
+    public required Derived<ArealDensity> OffLoomMass { get; init; }
 
     /// <summary>Mass per area of the washed cloth: what was woven, on the area that is left.</summary>
     public required Derived<ArealDensity> WashedMass { get; init; }

@@ -9,9 +9,13 @@ public static class WashingShrinkage
 {
     private const double UsualTightness = 0.55;
 
+    // Charts give what a fibre usually does; one piece differs from the next, as swatches of one yarn do.
+    private static readonly Derived<Ratio> Piece = Derived.Given(
+        "scatter from piece to piece", Ratio.Zero, Source.CommonPractice, Calibration.LearnedValue.UsualScatter.Value, "scatter of shrinkage, washing by washing");
+
     /// <summary>What fulling by hand takes, for fibres that felt.</summary>
     public static Derived<Ratio> Fulled { get; } =
-        Derived.FromRange("shrinkage in fulling", Ratio.FromPercent(20), Ratio.FromPercent(40), Source.CommonPractice);
+        Derived.FromHabit("shrinkage in fulling", Ratio.FromPercent(20), Ratio.FromPercent(40), Source.CommonPractice);
 
     /// <summary>Customary shrinkage of the yarns of one system: mean over the threads.</summary>
     /// <param name="threads">Warp for the length, weft for the width.</param>
@@ -36,13 +40,20 @@ public static class WashingShrinkage
     public static Derived<Ratio> InCloth(Derived<Ratio> fibres, Derived<Ratio> tightness, string label)
     {
         ArgumentNullException.ThrowIfNull(fibres);
-        double halfRange = fibres.StandardDeviation * Math.Sqrt(12) / 2;
-        return Derived.From<Ratio>(
-            label,
-            new Rule("shrinkage by fibre and openness", "customary shrinkage, towards the upper end of its range for an open cloth, towards the lower for a close one", Source.CommonPractice),
+        double halfRange = fibres.StandardDeviation * Spread.UpperNinetyFive;
+        Derived<Ratio> byOpenness = Derived.From<Ratio>(
+            "shrinkage by fibre and openness",
+            new Rule("shrinkage by fibre and openness", "customary shrinkage, at the upper end of its range for an open cloth, at the lower for a close one", Source.CommonPractice),
             fibres,
             tightness,
-            (shrinkage, tight) => Math.Max(0, shrinkage + halfRange * 0.5 * Math.Clamp((UsualTightness - tight) / (1 - UsualTightness), -1, 1)));
+            (shrinkage, tight) => shrinkage + halfRange * Math.Clamp((UsualTightness - tight) / (1 - UsualTightness), -1, 1));
+        Derived<Number> matters = Derived.Given(
+            "how much openness matters", Number.FromValue(0.5), Source.CommonPractice, 0.5, formula: "half, from not at all to wholly: no source says");
+        return Derived.From<Ratio>(
+            label,
+            new Rule("shrinkage in the first washing", "shrinkage by fibre + how much openness matters × (shrinkage by openness − shrinkage by fibre); one piece differs from the next", Source.CommonPractice),
+            [fibres, byOpenness, matters, Piece],
+            v => Math.Max(0, v[0] + v[2] * (v[1] - v[0]) + v[3]));
     }
 
     /// <summary>Whether every thread is mostly of fibres that felt.</summary>

@@ -19,7 +19,8 @@ public static class ClothLooks
         foreach (IGrouping<string, PiecePlan> kind in kinds)
         {
             string whose = kinds.Length == 1 ? "The washed cloth" : $"The washed cloth of {Words.List(kind.Select(p => p.Piece.Name))}";
-            yield return new ClothBlock(Of(plan, kind.First()), $"{whose} as it can be foreseen, at true size if printed without scaling.");
+            string part = kind.First().Piece.Weft.Any(w => w.ClaspedWith is not null) ? " The part shown is where the two wefts meet." : "";
+            yield return new ClothBlock(Of(plan, kind.First()), $"{whose} as it can be foreseen, at true size if printed without scaling.{part}");
         }
     }
 

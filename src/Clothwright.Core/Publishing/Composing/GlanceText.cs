@@ -52,8 +52,9 @@ internal static class GlanceText
         bool alike = plan.Pieces.Select(p => Words.Metric(p.GroundPicksUnderTension)).Distinct(StringComparer.Ordinal).Count() == 1;
         foreach (PiecePlan piece in alike ? plan.Pieces.Take(1) : plan.Pieces)
         {
-            string label = alike ? "Picks on the loom" : $"Picks on the loom, {piece.Piece.Name}";
-            figures.Add(HandoutFigure.Of(label, piece.GroundPicksUnderTension) with { Note = alike ? $"{Words.Metric(plan.Picks)} in all" : $"{Words.Metric(piece.Picks)} in all" });
+            string picks = $"{Words.Sentence(Words.CountedPicks(piece))} on the loom{Words.EachLayer(piece)}";
+            string label = alike ? picks : $"{picks}, {piece.Piece.Name}";
+            figures.Add(HandoutFigure.Of(label, piece.GroundPicksUnderTension) with { Note = alike ? $"{Words.Metric(plan.Picks)} picks in all" : $"{Words.Metric(piece.Picks)} picks in all" });
         }
     }
 

@@ -17,7 +17,7 @@ internal static class MeasuresText
         foreach (PiecePlan piece in plan.Pieces)
         {
             string name = piece.Piece.Name;
-            rows.Add(Row($"{Words.Sentence(name)}: picks on the loom", piece.GroundPicksUnderTension));
+            rows.Add(Row($"{Words.Sentence(name)}: {Words.CountedPicks(piece)} on the loom{Words.EachLayer(piece)}", piece.GroundPicksUnderTension));
             rows.Add(Row($"{Words.Sentence(name)}: length under tension", piece.LengthUnderTension));
             rows.Add(Row($"{Words.Sentence(name)}: length off the loom", piece.OffLoomLength));
             rows.Add(Row($"{Words.Sentence(name)}: width washed", piece.FinishedWidth));

@@ -20,7 +20,7 @@ internal static class WeavingSteps
         {
             yield return new HandoutStep(
                 "Weave the sample",
-                $"Weave {Words.Both(plan.Request.Sample)} at {Words.Both(plan.Pieces[0].GroundPicksUnderTension)} and measure it on the loom. If the warp allows tying on again, cut it off, wash it as the piece will be washed, and measure again: it tells more than any table.");
+                $"Weave {Words.Both(plan.Request.Sample)} at {Words.Both(plan.Pieces[0].GroundPicksUnderTension)}{Words.EachLayer(plan.Pieces[0])} and measure it on the loom. If the warp allows tying on again, cut it off, wash it as the piece will be washed, and measure again: it tells more than any table.");
         }
 
         foreach (PiecePlan piece in plan.Pieces) yield return Weave(plan, piece);
@@ -36,7 +36,7 @@ internal static class WeavingSteps
             text.Add($"Leave {Words.Both(piece.FringeWarp.Value / 2)} of warp unwoven for the fringe, before and behind.");
         }
 
-        text.Add($"Weave {Words.Both(piece.LengthUnderTension)}, measured under tension, with {Words.Both(piece.GroundPicksUnderTension)} of ground on the loom: {Words.Metric(piece.Picks)} picks in all.");
+        text.Add($"Weave {Words.Both(piece.LengthUnderTension)}, measured under tension, with {Words.Both(piece.GroundPicksUnderTension)} of ground{Words.EachLayer(piece)} on the loom: {Words.Metric(piece.Picks)} picks in all.");
         if (brief.Count > 1) text.Add($"Weave {Words.Spelled(brief.Count)} of them alike, with {Words.Both(plan.Request.Gap)} of warp between.");
         text.Add($"Expect {Words.Both(piece.OffLoomLength)} off the loom.");
         return new HandoutStep($"Weave: {brief.Name}", string.Join(" ", text))

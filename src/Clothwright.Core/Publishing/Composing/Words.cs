@@ -1,4 +1,6 @@
 using System.Globalization;
+using Clothwright.Core.Plans.Briefs;
+using Clothwright.Core.Plans.Results;
 using Clothwright.Core.Quantities;
 using Clothwright.Core.Workings;
 
@@ -47,6 +49,12 @@ internal static class Words
 
     /// <summary>The text with its first letter as a capital.</summary>
     public static string Sentence(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
+
+    /// <summary>What is counted on the loom: the picks, or of a cloth with a pattern weft those of its ground.</summary>
+    public static string CountedPicks(PiecePlan piece) => piece.PatternPicksPerGroundPick > 0 ? "ground picks" : "picks";
+
+    /// <summary>What follows picks counted in one layer of several; nothing for a single cloth.</summary>
+    public static string EachLayer(PiecePlan piece) => piece.Piece.Make.Layers() > 1 ? " in each layer" : "";
 
     private static string Both(QuantityKind kind, double value)
     {

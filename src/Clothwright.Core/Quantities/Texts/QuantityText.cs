@@ -15,7 +15,7 @@ public static class QuantityText
     public static string Format(QuantityKind kind, double baseValue, UnitStyle style) => (kind, style) switch
     {
         (QuantityKind.Whole, _) => baseValue.ToString("0", Plain),
-        (QuantityKind.Number, _) => baseValue.ToString("0.####", Plain),
+        (QuantityKind.Number, _) => baseValue.ToString(Math.Abs(baseValue) < 100 ? "0.####" : "0.#", Plain),
         (QuantityKind.Ratio, _) => FormatRatio(baseValue),
         (QuantityKind.Length, UnitStyle.Metric) => FormatMetricLength(baseValue),
         (QuantityKind.Length, _) => FormatCustomaryLength(baseValue),

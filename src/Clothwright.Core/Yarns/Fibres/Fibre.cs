@@ -46,7 +46,7 @@ public sealed record Fibre(
     /// <summary>Highest packing of the handbooks' range: a hard-twisted, smooth yarn.</summary>
     public Ratio PackingHigh { get; init; } = Packing.Value;
 
-    /// <summary>Class of <see cref="WashingShrinkage"/>.</summary>
+    /// <summary>Class by which <see cref="WashingShrinkage"/> is taken where charts give no figure of the fibre's own.</summary>
     public RelaxationClass Relaxation { get; init; }
 
     /// <summary>How readily it felts.</summary>

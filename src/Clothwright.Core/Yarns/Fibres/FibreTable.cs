@@ -46,7 +46,7 @@ internal static class FibreTable
         Derived<Density> GramsPerCubicCentimetre(string field, string label) => InDensity($"{label} of {name}", Cell(fields[field], sources));
 
         (double packingLow, double packingHigh, _, _) = Cell(fields["packing"], sources);
-        (RelaxationClass relaxation, Derived<Ratio> shrinkage) = Shrinkage(name, fields["relaxation"], sources);
+        (RelaxationClass relaxation, Derived<Ratio> shrinkage) = Shrinkage(name, fields["relaxation"], fields.GetValueOrDefault("washing"), sources);
         FeltingClass felting = Enum.Parse<FeltingClass>(fields["felting"], ignoreCase: true);
         return new Fibre(
             names[0],
@@ -90,7 +90,7 @@ internal static class FibreTable
     }
 
     // Low under 4 %, medium 4-8 %, high 8-15 %; a class between two spans the middles of both (low-medium 2-6, medium-high 6-12).
-    private static (RelaxationClass Class, Derived<Ratio> Shrinkage) Shrinkage(string name, string cell, Dictionary<string, Source> sources)
+    private static (RelaxationClass Class, Derived<Ratio> Shrinkage) Shrinkage(string name, string cell, string? washing, Dictionary<string, Source> sources)
     {
         string[] parts = cell.Split('@', StringSplitOptions.TrimEntries);
         (RelaxationClass relaxation, double low, double high) = parts[0] switch
@@ -104,8 +104,10 @@ internal static class FibreTable
             var other => throw new InvalidOperationException($"\"{other}\" is not a class of shrinkage."),
         };
         string label = $"washing shrinkage of {name}";
+        Source source = sources[parts[1]];
+        if (washing is not null) (low, high, _, source) = Cell(washing, sources);
         return (relaxation, high > 0
-            ? Derived.FromRange(label, Ratio.FromPercent(low), Ratio.FromPercent(high), sources[parts[1]])
-            : Derived.Given(label, Ratio.Zero, sources[parts[1]]));
+            ? Derived.FromHabit(label, Ratio.FromPercent(low), Ratio.FromPercent(high), source)
+            : Derived.Given(label, Ratio.Zero, source));
     }
 }

@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 using Clothwright.Core.Cloths.Look.Light;
 using Clothwright.Core.Cloths.Look.Places;
 
@@ -20,6 +21,7 @@ public sealed partial class ClothPainter
     private const float GapLight = 0.62f;
 
     // A point where a warp and a weft thread cross: both are reckoned, the upper one covers the lower.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private Vector3 Point(in PlaceSample x, in PlaceSample y)
     {
         if (x.Place < 0 || y.Place < 0) return _behind;
@@ -47,6 +49,7 @@ public sealed partial class ClothPainter
         return Vector3.Lerp(light, Shade(top, warpAbove), top.Cover);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private Strand Lay(in ClothThread thread, uint seed, float offset, float seen, float cloth, float here, float next, float rise, float slope, float crimp)
     {
         int number = thread.Clasp >= 0 && cloth >= thread.ClaspMillimetres ? thread.Clasp : thread.Look;
@@ -64,6 +67,7 @@ public sealed partial class ClothPainter
         return new Strand(number, thread, mixed, across, seen, cloth, (next - here) * slope, height, cover, slub);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private Vector3 Shade(in Strand strand, bool warp)
     {
         ReadOnlySpan<float> look = Look(strand.Look);
@@ -99,6 +103,7 @@ public sealed partial class ClothPainter
     }
 
     // The colour of the yarn at this place, adapted to the light.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private Vector3 Albedo(int number, in ClothThread thread, float cloth)
     {
         ReadOnlySpan<float> look = Look(number);

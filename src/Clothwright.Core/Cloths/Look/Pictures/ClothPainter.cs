@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 using Clothwright.Core.Cloths.Look.Light;
 using Clothwright.Core.Cloths.Look.Places;
 
@@ -7,7 +8,8 @@ namespace Clothwright.Core.Cloths.Look.Pictures;
 /// <summary>Paints a view of a cloth: near by, thread by thread; from afar, each pixel the mean light of what it covers.</summary>
 /// <remarks>
 /// The page's shader reckons the same numbers in the same order. By pixels for each place: from 2 on near by, below 1.2 from afar, between both
-/// mixed. Rows may be painted side by side.
+/// mixed. Rows may be painted side by side. What is done for each pixel is compiled fully at its first call: a command's run of a second would be
+/// over before the runtime saw that it pays.
 /// </remarks>
 public sealed partial class ClothPainter
 {
@@ -69,6 +71,7 @@ public sealed partial class ClothPainter
     /// <summary>Paints one row of pixels.</summary>
     /// <param name="row">0-based row from the bottom.</param>
     /// <param name="light">Linear red, green and blue of each pixel, from the left.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Row(int row, Span<Vector3> light)
     {
         for (int column = 0; column < _view.Width; column++)
@@ -92,6 +95,7 @@ public sealed partial class ClothPainter
     // A place holds as many threads as share it: enough for the last one.
     private static int Threads(ThreadPlaces places, int shared) => places.FirstThreads[^1] + Math.Max(1, shared);
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private Vector3 Near(int column, int row)
     {
         Vector3 sum = default;

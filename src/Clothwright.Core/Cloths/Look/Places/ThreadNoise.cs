@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Clothwright.Core.Cloths.Look.Places;
 
 /// <summary>Unevenness of threads: smooth, without a mean, the same on every machine because it is made of whole numbers.</summary>
@@ -17,6 +19,7 @@ internal static class ThreadNoise
     /// <summary>Unevenness at a place along a thread, −1 to 1.</summary>
     /// <param name="at">Place, in steps of the unevenness; above −1 000 000.</param>
     /// <param name="seed">The thread.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static float Along(float at, uint seed)
     {
         float whole = MathF.Floor(at);

@@ -64,7 +64,7 @@ public static class ClothwrightCommand
         },
         new Command("colour", "Colours of threads: how they differ, what they fuse to, who can tell them apart.")
         {
-            new ColourDifferenceCommand(), new ColourMixCommand(), new ColourSimulateCommand(), new ColourStripesCommand(), new ColourWeftCommand(),
+            new ColourDifferenceCommand(), new ColourMixCommand(), new ColourPaletteCommand(), new ColourSimulateCommand(), new ColourStripesCommand(), new ColourWeftCommand(),
         },
     };
 

@@ -7,6 +7,7 @@ using Clothwright.Core.Plans;
 using Clothwright.Core.Publishing;
 using Clothwright.Core.Publishing.Blocks;
 using Clothwright.Core.Quantities;
+using Clothwright.Core.Wordings;
 using Clothwright.Core.Worksheets;
 using Clothwright.Drawing.Drafts;
 using Clothwright.Drawing.Faces;
@@ -27,9 +28,10 @@ internal static class PlanFiles
     /// <param name="worksheet">The decisions.</param>
     /// <param name="plan">What follows from them.</param>
     /// <param name="paper">Size of its pages.</param>
-    public static IReadOnlyList<(string Name, byte[] Contents)> Of(Worksheet worksheet, PlanResult plan, PageSize paper)
+    /// <param name="wording">Language of the handout.</param>
+    public static IReadOnlyList<(string Name, byte[] Contents)> Of(Worksheet worksheet, PlanResult plan, PageSize paper, Wording wording)
     {
-        Handout handout = HandoutComposer.Compose(plan, HandoutOptions.Of(worksheet));
+        Handout handout = HandoutComposer.Compose(plan, HandoutOptions.Of(worksheet) with { Wording = wording });
         HandoutBlock[] blocks = [.. handout.Sections.SelectMany(s => s.Blocks)];
         DraftBlock draft = blocks.OfType<DraftBlock>().First();
         LookDescription[] cloths = [.. blocks.OfType<ClothBlock>().Select(b => b.Cloth)];

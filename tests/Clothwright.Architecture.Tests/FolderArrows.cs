@@ -10,6 +10,7 @@ internal static class FolderArrows
     public static readonly string[][] Order =
     [
         ["Quantities"],
+        ["Wordings"],
         ["Workings"],
         ["Colours"],
         ["Photographs"],

@@ -73,7 +73,7 @@ internal sealed class PartWords(Phrases phrases, Worksheet sheet, UnitStyle unit
     private string Yarn(YarnEntry yarn)
     {
         string size = yarn.Label ?? yarn.Count ?? (yarn.LinearDensity is { } tex ? Text(tex) : "");
-        string fibres = string.Join(", ", yarn.Fibres.Select(f => f.FibreId));
+        string fibres = string.Join(", ", yarn.Fibres.Select(f => phrases.Told(f.FibreId)));
         string price = yarn.Offer?.Price is { } money ? $", {money.Amount.ToString("0.00", CultureInfo.InvariantCulture)} {sheet.Currency}" : "";
         return $"{yarn.Name}: {size}, {fibres}, {yarn.Colour}{price}";
     }
@@ -91,7 +91,7 @@ internal sealed class PartWords(Phrases phrases, Worksheet sheet, UnitStyle unit
     private string YarnName(string id) => sheet.Shelf.FirstOrDefault(y => y.Id == id)?.Name ?? id;
 
     private string Text<T>(T value)
-        where T : struct, IQuantity<T> => QuantityText.Format(T.Kind, value.BaseValue, units);
+        where T : struct, IQuantity<T> => phrases.Told(QuantityText.Format(T.Kind, value.BaseValue, units));
 
     private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
 

@@ -47,10 +47,10 @@ public abstract class SheetPart : ComponentBase, IDisposable
 
     /// <summary>A quantity in her units.</summary>
     protected string Text<T>(T value)
-        where T : struct, IQuantity<T> => QuantityText.Format(T.Kind, value.BaseValue, Units);
+        where T : struct, IQuantity<T> => Phrases.Told(QuantityText.Format(T.Kind, value.BaseValue, Units));
 
     /// <summary>A figure of the plan in her units.</summary>
-    protected string Text(IDerived figure) => FigureText.Of(figure.Working, Units, Worksheet.Currency);
+    protected string Text(IDerived figure) => Phrases.Told(FigureText.Of(figure.Working, Units, Worksheet.Currency));
 
     /// <summary>A quantity as it is decided on: without the zeros that only a reckoned figure needs.</summary>
     protected string Written<T>(T value)

@@ -10,10 +10,10 @@ namespace Clothwright.Client.Shelf;
 internal static class YarnChoices
 {
     /// <summary>Count systems, and none.</summary>
-    public static IReadOnlyList<(string Value, string Word)> Systems(Phrases phrases) => [("", phrases["yarn.system.none"]), .. CountSystems.All.Select(s => (s.Name, s.Name))];
+    public static IReadOnlyList<(string Value, string Word)> Systems(Phrases phrases) => [("", phrases["yarn.system.none"]), .. CountSystems.All.Select(s => (s.Name, phrases.Told(s.Name)))];
 
     /// <summary>Fibres by the names that people use, and any.</summary>
-    public static IReadOnlyList<(string Value, string Word)> Fibres(Phrases phrases) => [("", phrases["search.any.fibre"]), .. FibreCatalogue.All.Select(f => (f.Id, f.Name))];
+    public static IReadOnlyList<(string Value, string Word)> Fibres(Phrases phrases) => [("", phrases["search.any.fibre"]), .. FibreCatalogue.All.Select(f => (f.Id, phrases.Told(f.Name)))];
 
     /// <summary>A blend as it is written.</summary>
     public static string BlendText(ImmutableArray<FibreEntry> fibres) => fibres.Length switch

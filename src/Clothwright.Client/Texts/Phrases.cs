@@ -2,6 +2,8 @@ using System.Collections.Frozen;
 using System.Collections.Immutable;
 using System.Reflection;
 using System.Text.Json;
+using Clothwright.Core.Quantities;
+using Clothwright.Core.Wordings;
 
 namespace Clothwright.Client.Texts;
 
@@ -9,11 +11,13 @@ namespace Clothwright.Client.Texts;
 public sealed class Phrases
 {
     private readonly FrozenDictionary<string, string> _texts;
+    private readonly Wording _wording;
 
     private Phrases(string language, FrozenDictionary<string, string> texts)
     {
         Language = language;
         _texts = texts;
+        _wording = Wording.Of(language);
     }
 
     /// <summary>The languages that the page speaks, by their two-letter codes; the first is used where none is wanted.</summary>
@@ -44,6 +48,18 @@ public sealed class Phrases
         string text = this[key];
         foreach ((string place, string fill) in fills) text = text.Replace($"{{{place}}}", fill, StringComparison.Ordinal);
         return text;
+    }
+
+    /// <summary>What the Core said, in this language: a sentence, a name, a quantity with its unit.</summary>
+    /// <param name="said">The words as the Core says them.</param>
+    public string Told(string said) => _wording.Tell(said);
+
+    /// <summary>What is wrong and how to mend it, in this language.</summary>
+    /// <param name="problem">The problem.</param>
+    public string Told(InputProblem problem)
+    {
+        ArgumentNullException.ThrowIfNull(problem);
+        return $"{_wording.Tell(problem.What)} {_wording.Tell(problem.Mend)}";
     }
 
     /// <summary>The word for a member of an enumeration, under <c>Type.Member</c>.</summary>

@@ -6,7 +6,7 @@ namespace Clothwright.Core.Publishing;
 /// <param name="Title">What the piece is called.</param>
 /// <param name="Makes">One sentence that says what the handout makes.</param>
 /// <param name="Sections">The sections in reading order.</param>
-public sealed record Handout(string Title, string Makes, ImmutableArray<HandoutSection> Sections)
+public sealed partial record Handout(string Title, string Makes, ImmutableArray<HandoutSection> Sections)
 {
     /// <summary>Who wrote it; empty if not said.</summary>
     public string Author { get; init; } = "";

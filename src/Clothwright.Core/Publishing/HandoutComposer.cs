@@ -29,11 +29,12 @@ public static class HandoutComposer
         sections.Add(new HandoutSection("Step by step", [new StepsBlock([.. DressingSteps.Of(plan, threading), .. WeavingSteps.Of(plan), .. FinishingSteps.Of(plan)])]));
         sections.Add(new HandoutSection("Measure and write down", MeasuresText.Of(plan)));
         if (chosen.Workings) sections.Add(WorkingsText.Of(plan));
-        return new Handout(plan.Request.Title, MakesText.Of(plan), sections.ToImmutable()) { Author = chosen.Author, Edition = chosen.Edition };
+        var handout = new Handout(plan.Request.Title, MakesText.Of(plan), sections.ToImmutable()) { Author = chosen.Author, Edition = chosen.Edition };
+        return handout.In(chosen.Wording);
     }
 
     private static IEnumerable<HandoutBlock> Note(HandoutOptions options) =>
-        string.IsNullOrWhiteSpace(options.Note) ? [] : [new ParagraphBlock(options.Note)];
+        string.IsNullOrWhiteSpace(options.Note) ? [] : [new ParagraphBlock(options.Note) { IsGiven = true }];
 
     private static void AddCautions(ImmutableArray<HandoutSection>.Builder sections, PlanResult plan)
     {

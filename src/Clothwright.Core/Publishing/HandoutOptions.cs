@@ -1,3 +1,4 @@
+using Clothwright.Core.Wordings;
 using Clothwright.Core.Worksheets;
 
 namespace Clothwright.Core.Publishing;
@@ -27,6 +28,9 @@ public sealed record HandoutOptions
 
     /// <summary>A word of the maker on the work; empty for none.</summary>
     public string Note { get; init; } = "";
+
+    /// <summary>The language in which it is written; English if not said.</summary>
+    public Wording Wording { get; init; } = Wording.English;
 
     /// <summary>Whether the workings of all figures follow as an appendix.</summary>
     public bool Workings { get; init; } = true;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Clothwright.Core.Wordings;
 using Clothwright.Drawing.Figures;
 using Clothwright.Drawing.Fonts;
 
@@ -14,16 +15,18 @@ internal static class MeasureBar
     private const float Middle = 17;
 
     /// <summary>The bar.</summary>
-    public static Figure Draw()
+    /// <param name="language">Language of its words; English if left out.</param>
+    public static Figure Draw(Wording? language = null)
     {
+        Wording wording = language ?? Wording.English;
         var marks = new List<Mark>();
-        Add(marks, 10, PointsPerCentimetre, Middle - Bar, Middle - Bar - 4, "cm");
-        Add(marks, 4, PointsPerInch, Middle, Middle + Bar + 10, "in");
-        return new Figure(4 * PointsPerInch + 14, Middle + Bar + 12, "A bar of 10 cm and of 4 inches", [.. marks]);
+        Add(marks, 10, PointsPerCentimetre, Middle - Bar, Middle - Bar - 4, "cm", "cm");
+        Add(marks, 4, PointsPerInch, Middle, Middle + Bar + 10, "in", wording.Tell("in"));
+        return new Figure(4 * PointsPerInch + 14, Middle + Bar + 12, wording.Tell("A bar of 10 cm and of 4 inches"), [.. marks]);
     }
 
     // Every second unit is filled, so that the eye counts them.
-    private static void Add(List<Mark> marks, int units, float unit, float top, float baseline, string name)
+    private static void Add(List<Mark> marks, int units, float unit, float top, float baseline, string name, string unitWord)
     {
         ImmutableArray<Box> dark = [.. Enumerable.Range(0, units).Where(i => i % 2 == 0).Select(i => new Box(i * unit, top, unit, Bar))];
         marks.Add(new BoxesMark("unit", dark, Palette.Ink));
@@ -33,7 +36,7 @@ internal static class MeasureBar
         for (int i = 0; i <= units; i += step)
         {
             string text = i.ToString(CultureInfo.InvariantCulture);
-            marks.Add(new LabelMark("number", i == units ? $"{text} {name}" : text, i * unit, baseline, i == 0 ? LabelAlign.Start : LabelAlign.Middle, style));
+            marks.Add(new LabelMark("number", i == units ? $"{text} {unitWord}" : text, i * unit, baseline, i == 0 ? LabelAlign.Start : LabelAlign.Middle, style));
         }
     }
 }

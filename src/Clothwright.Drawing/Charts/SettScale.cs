@@ -3,6 +3,7 @@ using System.Globalization;
 using Clothwright.Core.Publishing;
 using Clothwright.Core.Publishing.Blocks;
 using Clothwright.Core.Quantities;
+using Clothwright.Core.Wordings;
 using Clothwright.Drawing.Figures;
 using Clothwright.Drawing.Fonts;
 
@@ -25,32 +26,34 @@ internal static class SettScale
     /// <summary>The chart.</summary>
     /// <param name="scale">What stands on the scale.</param>
     /// <param name="width">Width in points.</param>
-    public static Figure Draw(SettScaleBlock scale, float width)
+    /// <param name="language">Language of its words; English if left out.</param>
+    public static Figure Draw(SettScaleBlock scale, float width, Wording? language = null)
     {
+        Wording wording = language ?? Wording.English;
         float left = width * NameShare;
         float right = width * (1 - ValueShare);
         (double low, double high) = Edges(scale);
         int rows = 1 + Rows(scale.Stops) + Rows(scale.Limits);
         float bottom = Top + rows * Row;
         var marks = new List<Mark>();
-        AddAxis(marks, left, right, bottom, low, high, width);
+        AddAxis(marks, left, right, bottom, low, high, width, wording);
         float chosen = X(scale.Chosen);
         marks.Add(new LinesMark("chosen", [[(chosen, Top - 2), (chosen, bottom)]], Palette.Madder, 0.8f, Dashed: true));
         float y = Top;
         marks.Add(new BoxesMark("serves", [new Box(X(scale.Low), y + 3, X(scale.High) - X(scale.Low), Row - 6)], Palette.Moss));
         marks.Add(new BoxesMark("advised", [new Box(X(scale.Advised) - 0.75f, y + 1, 1.5f, Row - 2)], Palette.Ink));
-        AddWords(marks, $"Serves {scale.Purpose}; advised", Range(scale, UnitStyle.Metric), Range(scale, UnitStyle.Customary), Name, y, width);
-        if (!scale.Stops.IsEmpty) AddHeading(marks, "What reeds and heddles at hand give", y += Row, width);
+        AddWords(marks, wording.Tell($"Serves {scale.Purpose}; advised"), wording.Tell(Range(scale, UnitStyle.Metric)), wording.Tell(Range(scale, UnitStyle.Customary)), Name, y, width);
+        if (!scale.Stops.IsEmpty) AddHeading(marks, wording.Tell("What reeds and heddles at hand give"), y += Row, width);
         foreach (SettStop stop in scale.Stops)
         {
             y += Row;
             Box mark = new(X(stop.Sett) - 3, y + Row / 2 - 3, 6, 6);
             marks.Add(stop.MarksLikely ? new BoxesMark("reed-with-marks", [mark], Palette.Paper, Palette.Madder, 1) : new BoxesMark("reed", [mark], Palette.Madder));
-            string words = stop.MarksLikely ? $"{stop.Name}; may mark" : stop.Name;
-            AddWords(marks, stop.IsChosen ? $"{words} (woven)" : words, Metric(stop.Sett), Customary(stop.Sett), stop.IsChosen ? Strong : Name, y, width);
+            string words = stop.MarksLikely ? $"{stop.Name}; {wording.Tell("may mark")}" : stop.Name;
+            AddWords(marks, stop.IsChosen ? $"{words} ({wording.Tell("woven")})" : words, Metric(stop.Sett), Customary(stop.Sett), stop.IsChosen ? Strong : Name, y, width);
         }
 
-        if (!scale.Limits.IsEmpty) AddHeading(marks, "At most, by method", y += Row, width);
+        if (!scale.Limits.IsEmpty) AddHeading(marks, wording.Tell("At most, by method"), y += Row, width);
         foreach (SettStop limit in scale.Limits)
         {
             y += Row;
@@ -59,7 +62,7 @@ internal static class SettScale
             AddWords(marks, limit.Name, Metric(limit.Sett), Customary(limit.Sett), Name, y, width);
         }
 
-        return new Figure(width, bottom + 15, "The sett on its scale", [.. marks]);
+        return new Figure(width, bottom + 15, wording.Tell("The sett on its scale"), [.. marks]);
 
         float X(Sett sett) => left + (float)((sett.PerCentimetre - low) / (high - low)) * (right - left);
     }
@@ -91,7 +94,7 @@ internal static class SettScale
     }
 
     // Ends per cm above with lines through the chart, ends per inch below at places of their own.
-    private static void AddAxis(List<Mark> marks, float left, float right, float bottom, double low, double high, float width)
+    private static void AddAxis(List<Mark> marks, float left, float right, float bottom, double low, double high, float width, Wording wording)
     {
         var lines = new List<ImmutableArray<(float X, float Y)>>();
         foreach (double at in Steps(low, high))
@@ -109,10 +112,10 @@ internal static class SettScale
         }
 
         marks.Add(new LinesMark("grid", [.. lines], Palette.LinenLine, 0.4f));
-        marks.Add(new LabelMark("unit", "ends per cm", 0, Top - 4, LabelAlign.Start, Number));
-        marks.Add(new LabelMark("unit", "ends per inch", 0, bottom + 12, LabelAlign.Start, Number));
-        marks.Add(new LabelMark("unit", "per cm", width * CentimetreEdge, Top - 4, LabelAlign.End, Number));
-        marks.Add(new LabelMark("unit", "per inch", width, Top - 4, LabelAlign.End, Number));
+        marks.Add(new LabelMark("unit", wording.Tell("ends per cm"), 0, Top - 4, LabelAlign.Start, Number));
+        marks.Add(new LabelMark("unit", wording.Tell("ends per inch"), 0, bottom + 12, LabelAlign.Start, Number));
+        marks.Add(new LabelMark("unit", wording.Tell("per cm"), width * CentimetreEdge, Top - 4, LabelAlign.End, Number));
+        marks.Add(new LabelMark("unit", wording.Tell("per inch"), width, Top - 4, LabelAlign.End, Number));
     }
 
     private static IEnumerable<double> Steps(double low, double high)

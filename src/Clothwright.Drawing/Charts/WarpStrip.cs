@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Clothwright.Core.Colours;
 using Clothwright.Core.Publishing;
+using Clothwright.Core.Wordings;
 using Clothwright.Drawing.Figures;
 using Clothwright.Drawing.Fonts;
 
@@ -16,14 +17,16 @@ internal static class WarpStrip
     /// <summary>The strip.</summary>
     /// <param name="parts">The parts from front to back.</param>
     /// <param name="width">Width in points.</param>
-    public static Figure Draw(ImmutableArray<WarpPart> parts, float width)
+    /// <param name="language">Language of its words; English if left out.</param>
+    public static Figure Draw(ImmutableArray<WarpPart> parts, float width, Wording? language = null)
     {
+        Wording wording = language ?? Wording.English;
         float[] widths = Widths(parts, width);
         var small = new TextStyle(FontFace.Text, 7.5f, Palette.ThinInk);
         var marks = new List<Mark>
         {
-            new LabelMark("front", "front", 0, 8, LabelAlign.Start, small),
-            new LabelMark("back", "back beam", width, 8, LabelAlign.End, small),
+            new LabelMark("front", wording.Tell("front"), 0, 8, LabelAlign.Start, small),
+            new LabelMark("back", wording.Tell("back beam"), width, 8, LabelAlign.End, small),
         };
         float x = 0;
         for (int i = 0; i < parts.Length; i++)
@@ -36,7 +39,7 @@ internal static class WarpStrip
             x += widths[i];
         }
 
-        return new Figure(width, Top + Band + 13, "The warp from front to back", [.. marks]);
+        return new Figure(width, Top + Band + 13, wording.Tell("The warp from front to back"), [.. marks]);
     }
 
     /// <summary>The letter of a part: A to Z, then AA and on.</summary>

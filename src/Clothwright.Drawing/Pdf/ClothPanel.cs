@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Clothwright.Core.Cloths.Look;
 using Clothwright.Core.Quantities;
+using Clothwright.Core.Wordings;
 using Clothwright.Drawing.Faces;
 using Clothwright.Drawing.Figures;
 using Clothwright.Drawing.Fonts;
@@ -24,13 +25,14 @@ internal sealed class ClothPanel
     /// <param name="cloth">The cloth.</param>
     /// <param name="face">The side.</param>
     /// <param name="frame">How much of it.</param>
-    public ClothPanel(LookDescription cloth, Face face, ClothFrame frame)
+    /// <param name="wording">Language of its name; English if left out.</param>
+    public ClothPanel(LookDescription cloth, Face face, ClothFrame frame, Wording? wording = null)
     {
         float width = Points(frame.Width);
         float height = Points(frame.Height);
         _cloth = ClothPicture.Print(cloth, face, DotsPerInch, frame);
         _place = new Box(Band, 0, width, height);
-        _ticks = Ticks(width, height, face);
+        _ticks = Ticks(width, height, face, wording ?? Wording.English);
     }
 
     /// <summary>Width in points.</summary>
@@ -57,7 +59,7 @@ internal sealed class ClothPanel
         PageInk.Figure(canvas, _ticks, x, y, owner);
     }
 
-    private static Figure Ticks(float width, float height, Face face)
+    private static Figure Ticks(float width, float height, Face face, Wording wording)
     {
         var number = new TextStyle(FontFace.Text, 6, Palette.ThinInk);
         var marks = new List<Mark>();
@@ -79,9 +81,9 @@ internal sealed class ClothPanel
         }
 
         marks.Add(new LinesMark("ticks", [.. ticks], Palette.ThinInk, 0.5f));
-        string name = face == Face.Front ? "Front" : "Back, turned over left to right";
+        string name = wording.Tell(face == Face.Front ? "Front" : "Back, turned over left to right");
         marks.Add(new LabelMark("side-name", name, Band, height + 25, LabelAlign.Start, new TextStyle(FontFace.Strong, 8.4f, Palette.Ink)));
-        return new Figure(width + Band, height + Foot, face == Face.Front ? "Front of the cloth" : "Back of the cloth", [.. marks]);
+        return new Figure(width + Band, height + Foot, wording.Tell(face == Face.Front ? "Front of the cloth" : "Back of the cloth"), [.. marks]);
     }
 
     private static string Text(int cm) => cm == 0 ? "0 cm" : cm.ToString(CultureInfo.InvariantCulture);

@@ -41,8 +41,8 @@ internal sealed partial class HandoutFlow
         for (int i = 0; i < sheets.Length; i++)
         {
             Figure sheet = sheets[i];
-            string caption = sheets.Length == 1 ? block.Caption : $"{block.Caption} Sheet {i + 1} of {sheets.Length}.".TrimStart();
-            AddFigure(sheet, $"{sheet.Title}. {caption}", caption);
+            string caption = sheets.Length == 1 ? block.Caption : $"{block.Caption} {wording.Tell($"Sheet {i + 1} of {sheets.Length}.")}".TrimStart();
+            AddFigure(sheet, $"{wording.Tell(sheet.Title)}. {caption}", caption);
         }
     }
 
@@ -51,8 +51,8 @@ internal sealed partial class HandoutFlow
         float gap = 20;
         double across = (width - gap - 2 * TickBand) / 2 / PointsPerMetre;
         var frame = ClothFrame.Of(block.Cloth, Length.FromMetres(across), Length.FromMetres(ClothLength()));
-        var front = new ClothPanel(block.Cloth, Face.Front, frame);
-        var back = new ClothPanel(block.Cloth, Face.Back, frame);
+        var front = new ClothPanel(block.Cloth, Face.Front, frame, wording);
+        var back = new ClothPanel(block.Cloth, Face.Back, frame, wording);
         TagNode frontOwner = Picture($"{front.Title}. {block.Caption}");
         TagNode backOwner = Picture($"{back.Title}. {block.Caption}");
         AddPicture(front.Height, (canvas, x, y) =>
@@ -73,7 +73,7 @@ internal sealed partial class HandoutFlow
 
     private void AddWarpStrip(WarpStripBlock block)
     {
-        AddFigure(WarpStrip.Draw(block.Parts, width), "The warp as a strip, each part as long as its share; the table below has the same parts.", "", keepWithNext: true);
+        AddFigure(WarpStrip.Draw(block.Parts, width, wording), wording.Tell("The warp as a strip, each part as long as its share; the table below has the same parts."), "", keepWithNext: true);
         int columns = block.Parts.Length > LongestPartList ? 2 : 1;
         float wide = (width - (columns - 1) * ColumnSpace) / columns;
         TagNode table = _section.Add(TagRole.Table);
@@ -89,7 +89,7 @@ internal sealed partial class HandoutFlow
     {
         const float number = 47;
         string metric = QuantityText.Format(QuantityKind.Length, part.Length.Metres, UnitStyle.Metric);
-        string customary = QuantityText.Format(QuantityKind.Length, part.Length.Metres, UnitStyle.Customary);
+        string customary = wording.Tell(QuantityText.Format(QuantityKind.Length, part.Length.Metres, UnitStyle.Customary));
         int first = _items.Count;
         AddRow(
             [
@@ -104,14 +104,14 @@ internal sealed partial class HandoutFlow
 
     private void AddSettScale(SettScaleBlock block)
     {
-        Figure scale = SettScale.Draw(block, width);
-        AddFigure(scale, SettScale.InWords(block), "");
+        Figure scale = SettScale.Draw(block, width, wording);
+        AddFigure(scale, wording.Tell(SettScale.InWords(block)), "");
     }
 
     private void AddMeasureBar(MeasureBarBlock block)
     {
-        Figure bar = MeasureBar.Draw();
-        TagNode owner = Picture("A bar 10 cm long above and 4 inches below.");
+        Figure bar = MeasureBar.Draw(wording);
+        TagNode owner = Picture(wording.Tell("A bar 10 cm long above and 4 inches below."));
         TagNode words = _section.Add(TagRole.Paragraph);
         float left = bar.Width + 20;
         List<TextRun> lines = Wrap(block.Text, PageStyles.Note, width - left);

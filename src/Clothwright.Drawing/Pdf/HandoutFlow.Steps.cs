@@ -113,7 +113,7 @@ internal sealed partial class HandoutFlow
         const float bar = 3;
         const float indent = 12;
         float space = _blockSpace;
-        var word = new TextRun("Caution", PageStyles.Strong.Face, PageStyles.Strong.Size) { GoesOn = true };
+        var word = new TextRun(wording.Tell("Caution"), PageStyles.Strong.Face, PageStyles.Strong.Size) { GoesOn = true };
         foreach (string caution in block.Cautions)
         {
             List<TextRun> lines = Wrap(caution, PageStyles.Body, TextWidth - indent - 50);
@@ -121,7 +121,7 @@ internal sealed partial class HandoutFlow
             float high = Math.Max(1, lines.Count) * PageStyles.Body.LineHeight + 4;
             if (high > height / 2)
             {
-                AddParagraph($"Caution: {caution}", PageStyles.Body, TextWidth, 0, space, owner);
+                AddParagraph($"{wording.Tell("Caution")}: {caution}", PageStyles.Body, TextWidth, 0, space, owner);
             }
             else
             {

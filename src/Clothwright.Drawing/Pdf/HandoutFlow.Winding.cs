@@ -13,7 +13,7 @@ internal sealed partial class HandoutFlow
     private void AddWinding(WindingBlock block)
     {
         if (block.Turns.IsEmpty) return;
-        AddFigure(WindingStrip.Draw(block.Turns, width), "The colours of the warp from end 1 at the left; the table below has the same order.", "", keepWithNext: true);
+        AddFigure(WindingStrip.Draw(block.Turns, width), wording.Tell("The colours of the warp from end 1 at the left; the table below has the same order."), "", keepWithNext: true);
         _blockSpace = 6;
         ImmutableArray<TableRow>.Builder rows = ImmutableArray.CreateBuilder<TableRow>();
         foreach (ThreadGroup group in ThreadRepeats.Find(block.Turns.Length, (a, b) => Alike(block.Turns[a], block.Turns[b]), leastSaving: 2))
@@ -28,12 +28,12 @@ internal sealed partial class HandoutFlow
                 string numbers = turn.FirstEnd == last ? Whole(turn.FirstEnd) : $"{Whole(turn.FirstEnd)} to {Whole(last)}";
                 if (group.Times > 1) numbers = i == 0 ? $"{Whole(turn.FirstEnd)} to {Whole(block.Turns[group.First + group.Count - 1].LastEnd)}" : "";
                 string repeat = times.Length == 0 ? "" : i == 0 ? times : "as above";
-                rows.Add(new TableRow([turn.Yarn, Whole(turn.Ends), numbers, repeat], turn.Colour));
+                rows.Add(new TableRow([turn.Yarn, Whole(turn.Ends), wording.Tell(numbers), wording.Tell(repeat)], turn.Colour));
             }
         }
 
         AddTable(new TableBlock(
-            [new TableColumn("Yarn, in winding order"), new TableColumn("Ends", true), new TableColumn("End numbers", true), new TableColumn(rows.Any(r => r.Cells[3].Length > 0) ? "Repeat" : "")],
+            [new TableColumn(wording.Tell("Yarn, in winding order")), new TableColumn(wording.Tell("Ends"), true), new TableColumn(wording.Tell("End numbers"), true), new TableColumn(rows.Any(r => r.Cells[3].Length > 0) ? wording.Tell("Repeat") : "")],
             rows.ToImmutable()));
     }
 

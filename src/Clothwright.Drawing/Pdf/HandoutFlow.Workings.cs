@@ -15,7 +15,7 @@ internal sealed partial class HandoutFlow
 
     private void AddWorkings(WorkingsBlock block)
     {
-        var list = WorkingsList.Of(block);
+        var list = WorkingsList.Of(block, wording);
         bool first = true;
         foreach (WorkingsGroupEntries group in list.Groups)
         {
@@ -29,11 +29,11 @@ internal sealed partial class HandoutFlow
             }
 
             if (group.Elsewhere.IsEmpty) continue;
-            AddParagraph($"Worked in another place: {string.Join("; ", group.Elsewhere)}.", PageStyles.Small, ColumnWidth, 0, 4, _section.Add(TagRole.Paragraph), columns: WorkingsColumns);
+            AddParagraph(wording.Tell("Worked in another place") + $": {string.Join("; ", group.Elsewhere)}.", PageStyles.Small, ColumnWidth, 0, 4, _section.Add(TagRole.Paragraph), columns: WorkingsColumns);
         }
 
         if (list.Rules.IsEmpty) return;
-        AddSmallHeading("Rules", 9);
+        AddSmallHeading(wording.Tell("Rules"), 9);
         TagNode rules = _section.Add(TagRole.List, TagRole.Numbered);
         foreach ((string number, string text) in list.Rules) AddEntry(number, text, FontFace.Text, "", rules.Add(TagRole.ListItem));
     }

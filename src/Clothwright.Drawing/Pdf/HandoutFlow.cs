@@ -1,5 +1,6 @@
 using Clothwright.Core.Publishing;
 using Clothwright.Core.Publishing.Blocks;
+using Clothwright.Core.Wordings;
 using Clothwright.Drawing.Figures;
 using Clothwright.Drawing.Fonts;
 using Clothwright.Drawing.Pdf.Tags;
@@ -9,7 +10,8 @@ namespace Clothwright.Drawing.Pdf;
 /// <summary>Turns a handout into items of a page flow and the structure they belong to; one partial file for each kind of block.</summary>
 /// <param name="width">Width of a page's body in points.</param>
 /// <param name="height">Height of a page's body in points.</param>
-internal sealed partial class HandoutFlow(float width, float height)
+/// <param name="wording">Language of the words that the page itself adds.</param>
+internal sealed partial class HandoutFlow(float width, float height, Wording wording)
 {
     private const float ReadingWidth = 440;
     private readonly List<FlowItem> _items = [];

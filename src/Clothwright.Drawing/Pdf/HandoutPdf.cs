@@ -15,7 +15,6 @@ public static class HandoutPdf
     private const float TopMargin = 57;
     private const float BottomMargin = 60;
     private const float BookmarkSpace = 8;
-    private const string Language = "en";
 
     /// <summary>Writes the handout.</summary>
     /// <param name="handout">The handout.</param>
@@ -29,7 +28,7 @@ public static class HandoutPdf
         ArgumentNullException.ThrowIfNull(size);
         float width = size.WidthPoints - 2 * SideMargin;
         float height = size.HeightPoints - TopMargin - BottomMargin;
-        var flow = new HandoutFlow(width, height);
+        var flow = new HandoutFlow(width, height, handout.Wording);
         List<List<PlacedItem>> pages = PageFlow.Paginate(flow.Compose(handout), height);
         var document = new PdfDocument { Properties = Properties(handout, made), Structure = flow.Structure };
         var bookmarks = ImmutableArray.CreateBuilder<Bookmark>();
@@ -56,7 +55,7 @@ public static class HandoutPdf
     private static float Left(PlacedItem placed, float width) =>
         placed.Column * (width + HandoutFlow.ColumnSpace) / placed.Item.Columns;
 
-    private static PdfProperties Properties(Handout handout, DateTimeOffset? made) => new(PrintableText.Clean(handout.Title), Language)
+    private static PdfProperties Properties(Handout handout, DateTimeOffset? made) => new(PrintableText.Clean(handout.Title), handout.Wording.Language)
     {
         Author = PrintableText.Clean(handout.Author),
         Subject = PrintableText.Clean(handout.Makes),
@@ -76,7 +75,7 @@ public static class HandoutPdf
         float y = size.HeightPoints - BottomMargin + 22;
         string maker = string.Join(", ", new[] { handout.Author, handout.Edition }.Where(t => t.Length > 0));
         float width = size.WidthPoints - 2 * SideMargin;
-        var number = new TextRun(string.Create(CultureInfo.InvariantCulture, $"Page {page} of {pages}"), style.Face, style.Size);
+        var number = new TextRun(handout.Wording.Tell(string.Create(CultureInfo.InvariantCulture, $"Page {page} of {pages}")), style.Face, style.Size);
         if (maker.Length > 0) PageInk.Text(canvas, TextWrap.Fitted(maker, style, width - number.Width - 20), style, SideMargin, y, null);
         PageInk.Text(canvas, number, style, size.WidthPoints - SideMargin - number.Width, y, null);
     }

@@ -3,6 +3,7 @@ using System.Globalization;
 using Clothwright.Core.Publishing;
 using Clothwright.Core.Publishing.Blocks;
 using Clothwright.Core.Quantities;
+using Clothwright.Core.Wordings;
 using Clothwright.Core.Workings;
 
 namespace Clothwright.Drawing.Pdf;
@@ -18,9 +19,9 @@ internal sealed class WorkingsList
     private readonly Dictionary<Rule, int> _uses = [];
     private readonly Dictionary<Rule, int> _rules = [];
 
-    private WorkingsList()
-    {
-    }
+    private readonly Wording _wording;
+
+    private WorkingsList(Wording wording) => _wording = wording;
 
     /// <summary>The groups in reading order.</summary>
     public ImmutableArray<WorkingsGroupEntries> Groups { get; private set; } = [];
@@ -30,9 +31,10 @@ internal sealed class WorkingsList
 
     /// <summary>Makes the list.</summary>
     /// <param name="block">The workings.</param>
-    public static WorkingsList Of(WorkingsBlock block)
+    /// <param name="wording">The language; English if left out.</param>
+    public static WorkingsList Of(WorkingsBlock block, Wording? wording = null)
     {
-        var list = new WorkingsList();
+        var list = new WorkingsList(wording ?? Wording.English);
         HashSet<int> figures = [.. block.Workings.Select(list._identity.NumberOf)];
         var order = block.Groups.Select(g => (Group: g, Workings: list.Order(g, figures))).ToList();
         foreach (Working working in order.SelectMany(o => o.Workings).Where(w => !w.Inputs.IsEmpty))
@@ -41,7 +43,7 @@ internal sealed class WorkingsList
         }
 
         list.Groups = [.. order.Select(o => list.Entries(o.Group, o.Workings, figures))];
-        list.Rules = [.. list._rules.OrderBy(r => r.Value).Select(r => (RuleNumber(r.Value), RuleText(r.Key)))];
+        list.Rules = [.. list._rules.OrderBy(r => r.Value).Select(r => (RuleNumber(r.Value), list.RuleText(r.Key)))];
         return list;
     }
 
@@ -68,20 +70,20 @@ internal sealed class WorkingsList
         return new WorkingsGroupEntries(
             group.Heading,
             [.. told.Select(w => new WorkingsEntry(Number(w), figures.Contains(_identity.NumberOf(w)), Equation(w), How(w)))],
-            [.. group.Workings.Where(w => !here.Contains(_identity.NumberOf(w))).Select(w => $"{Value(w)}, see {Text(Number(w))}").Distinct(StringComparer.Ordinal)]);
+            [.. group.Workings.Where(w => !here.Contains(_identity.NumberOf(w))).Select(w => $"{Value(w)}, {_wording.Tell("see")} {Text(Number(w))}").Distinct(StringComparer.Ordinal)]);
     }
 
     private int Number(Working working) => _numbers[_identity.NumberOf(working)];
 
     private string How(Working working)
     {
-        if (working.Inputs.IsEmpty) return IsDecided(working) ? "Decided." : RuleText(working.Rule, working.Label);
+        if (working.Inputs.IsEmpty) return IsDecided(working) ? _wording.Tell("Decided.") : RuleText(working.Rule, working.Label);
         string rule = _uses[working.Rule] > 1 ? RuleNumber(NumberOf(working.Rule)) : RuleText(working.Rule, working.Label);
         string numbers = string.Join(", ", working.Inputs.Where(IsTold).Select(i => Text(Number(i))).Distinct());
         string decided = string.Join(", ", working.Inputs.Where(i => !IsTold(i)).Select(Value).Distinct());
-        if (decided.Length > 0) decided = $"decided: {decided}";
+        if (decided.Length > 0) decided = $"{_wording.Tell("decided")}: {decided}";
         string from = string.Join("; ", new[] { numbers, decided }.Where(t => t.Length > 0));
-        return rule.EndsWith('.') ? $"{rule} From {from}." : $"{rule} from {from}.";
+        return rule.EndsWith('.') ? $"{rule} {_wording.Tell("From")} {from}." : $"{rule} {_wording.Tell("from")} {from}.";
     }
 
     private bool IsTold(Working working) => _numbers.ContainsKey(_identity.NumberOf(working));
@@ -98,26 +100,27 @@ internal sealed class WorkingsList
 
     private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
 
-    private static string Value(Working working) => $"{working.Label} {working.Format(UnitStyle.Metric)}";
+    private string Value(Working working) => $"{_wording.Tell(working.Label)} {_wording.Tell(working.Format(UnitStyle.Metric))}";
 
-    private static string Equation(Working working)
+    private string Equation(Working working)
     {
-        string metric = working.Format(UnitStyle.Metric);
-        string customary = working.Format(UnitStyle.Customary);
+        string label = _wording.Tell(working.Label);
+        string metric = _wording.Tell(working.Format(UnitStyle.Metric));
+        string customary = _wording.Tell(working.Format(UnitStyle.Customary));
         string both = metric == customary ? metric : $"{metric} ({customary})";
         string range = working.Spread.StandardDeviation > 0 ? Range(working) : "";
-        return range.Length == 0 ? $"{working.Label} = {both}." : $"{working.Label} = {both}, {range}.";
+        return range.Length == 0 ? $"{label} = {both}." : $"{label} = {both}, {range}.";
     }
 
     // From and to, the unit said once; nothing if both read alike.
-    private static string Range(Working working)
+    private string Range(Working working)
     {
         string low = Rounded(working.Kind, Math.Max(0, working.Lower95));
         string high = Rounded(working.Kind, working.Upper95);
         if (low == high) return "";
         int blank = low.IndexOf(' ', StringComparison.Ordinal);
         if (blank > 0 && high.EndsWith(low[blank..], StringComparison.Ordinal)) low = low[..blank];
-        return $"{low} to {high}";
+        return _wording.Tell($"{low} to {high}");
     }
 
     // A bare number is known no better than to three digits where it has a range; its whole part stands as it is.
@@ -126,14 +129,15 @@ internal sealed class WorkingsList
         : QuantityText.Format(kind, value, UnitStyle.Metric);
 
     // A rule in full: its trade name unless the figure is called so, its formula, its source unless it follows from the formula.
-    private static string RuleText(Rule rule, string label = "")
+    private string RuleText(Rule rule, string label = "")
     {
-        string text = rule.Name == rule.Formula || rule.Name == label ? rule.Formula : $"{rule.Name}: {rule.Formula}";
+        string formula = _wording.Tell(rule.Formula);
+        string text = rule.Name == rule.Formula || rule.Name == label ? formula : $"{_wording.Tell(rule.Name)}: {formula}";
         string sentence = $"{char.ToUpperInvariant(text[0])}{text[1..]}.";
         return rule.Source.Kind == SourceKind.Derivation && rule.Source == Source.Derivation ? sentence : $"{sentence} {SourceText(rule.Source)}";
     }
 
-    private static string SourceText(Source source) => source.Kind is SourceKind.Published or SourceKind.Standard or SourceKind.FromMemory
-        ? $"Source: {source}."
-        : $"{char.ToUpperInvariant(source.Name[0])}{source.Name[1..]}.";
+    private string SourceText(Source source) => source.Kind is SourceKind.Published or SourceKind.Standard or SourceKind.FromMemory
+        ? $"{_wording.Tell("Source")}: {_wording.Tell(source.Name)}."
+        : _wording.Tell($"{char.ToUpperInvariant(source.Name[0])}{source.Name[1..]}.");
 }

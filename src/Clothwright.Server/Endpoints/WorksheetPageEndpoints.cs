@@ -3,6 +3,7 @@ using System.Text.Json;
 using Clothwright.Core.Plans;
 using Clothwright.Core.Publishing;
 using Clothwright.Core.Quantities;
+using Clothwright.Core.Wordings;
 using Clothwright.Core.Worksheets;
 using Clothwright.Drawing.Pdf;
 using Clothwright.Interchange.Drafts;
@@ -22,7 +23,7 @@ internal static class WorksheetPageEndpoints
         pages.MapGet("/plan", PlanAsync)
             .WithName("ReadPlan").WithSummary("The plan in SI numbers, the unit in each name; with workings=true how every figure came to be.").Produces<object>().Refuses(404, 422);
         pages.MapGet("/handout.pdf", HandoutAsync)
-            .WithName("ReadHandout").WithSummary("The handout as PDF, on a4 or letter paper.").Produces(StatusCodes.Status200OK, contentType: "application/pdf").Refuses(400, 404, 422);
+            .WithName("ReadHandout").WithSummary("The handout as PDF, on a4 or letter paper, in English (en) or German (de).").Produces(StatusCodes.Status200OK, contentType: "application/pdf").Refuses(400, 404, 422);
         pages.MapGet("/draft.wif", DraftAsync)
             .WithName("ReadDraft").WithSummary("One repeat of the weave as a WIF 1.1 file.").Produces(StatusCodes.Status200OK, contentType: "text/plain").Refuses(404, 422);
     }
@@ -30,17 +31,18 @@ internal static class WorksheetPageEndpoints
     private static Task<IResult> PlanAsync(string id, Studio studio, CancellationToken cancel, bool workings = false) =>
         PlannedAsync(id, studio, (worksheet, plan) => Results.Text(PlanReport.Of(plan, worksheet.Currency, workings).ToJsonString(), "application/json"), cancel);
 
-    private static Task<IResult> HandoutAsync(string id, Studio studio, CancellationToken cancel, string paper = "a4")
+    private static Task<IResult> HandoutAsync(string id, Studio studio, CancellationToken cancel, string paper = "a4", string language = "en")
     {
         Parsed<PageSize> size = PageSize.Parse(paper);
-        if (size.Problem is { } problem) return Task.FromResult(Answers.BadInput(problem));
+        Parsed<Wording> wording = WordingText.Parse(language);
+        if ((size.Problem ?? wording.Problem) is { } problem) return Task.FromResult(Answers.BadInput(problem));
         return PlannedAsync(
             id,
             studio,
             (worksheet, plan) =>
             {
                 using var pdf = new MemoryStream();
-                HandoutPdf.Write(HandoutComposer.Compose(plan, HandoutOptions.Of(worksheet)), pdf, size.Value);
+                HandoutPdf.Write(HandoutComposer.Compose(plan, HandoutOptions.Of(worksheet) with { Wording = wording.Value }), pdf, size.Value);
                 return Results.File(pdf.ToArray(), "application/pdf", $"{id}.pdf");
             },
             cancel);

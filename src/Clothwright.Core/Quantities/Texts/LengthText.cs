@@ -33,6 +33,7 @@ public static class LengthText
         ["yds"] = Length.MetresPerYard,
         ["yard"] = Length.MetresPerYard,
         ["yards"] = Length.MetresPerYard,
+        ["zoll"] = Length.MetresPerInch,
     });
 
     /// <summary>Reads <c>10m</c>, <c>10 m</c>, <c>12in</c>, <c>12 in</c>, <c>1.5 yd</c>, <c>1 1/2 in</c>, <c>1 yd 4 in</c>.</summary>

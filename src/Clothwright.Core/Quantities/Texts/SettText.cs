@@ -5,6 +5,8 @@ public static class SettText
 {
     private const string Mend = "Write the threads and the width they fill, for example 8/cm, 80/10cm, 20/in or 20 epi.";
 
+    private static readonly HashSet<string> PerWords = new(StringComparer.OrdinalIgnoreCase) { "per", "je", "pro" };
+
     private static readonly HashSet<string> PerInchWords = new(StringComparer.OrdinalIgnoreCase) { "epi", "ppi", "dpi", "wpi", "tpi" };
 
     private static readonly HashSet<string> ThreadWords = new(StringComparer.OrdinalIgnoreCase)
@@ -34,7 +36,7 @@ public static class SettText
         }
 
         Parsed<Length> width = PerInchWords.Contains(word) ? Length.FromInches(1)
-            : string.Equals(word, "per", StringComparison.OrdinalIgnoreCase) || (word.Length == 0 && cursor.TryTake('/')) ? ReadWidth(cursor)
+            : PerWords.Contains(word) || (word.Length == 0 && cursor.TryTake('/')) ? ReadWidth(cursor)
             : cursor.Problem($"The sett {cursor.Quoted()} does not say per which width.", Mend, at);
         if (!width.TryGet(out Length per)) return width.Problem!;
         if (!cursor.AtEnd) return cursor.Problem($"The sett {cursor.Quoted()} is followed by something that is not part of it.", Mend);

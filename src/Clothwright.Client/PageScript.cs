@@ -63,6 +63,12 @@ public static partial class PageScript
     [JSImport("theme", Module)]
     internal static partial string Theme();
 
+    [JSImport("units", Module)]
+    internal static partial string Units();
+
+    [JSImport("keepUnits", Module)]
+    internal static partial void KeepUnits(string units);
+
     [JSImport("languages", Module)]
     internal static partial string Languages();
 

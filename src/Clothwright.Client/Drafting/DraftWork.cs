@@ -131,17 +131,17 @@ public sealed partial class DraftWork
         Problem = null;
     }
 
+    /// <summary>Which picks of a weave are pattern picks: every second of a weave with a tabby ground; whatever else there is cannot be kept with a drawn draft.</summary>
+    internal static PatternPicks PatternPicksOf(Weave weave)
+    {
+        bool Every(int rest) => weave.PickRoles.Select((role, pick) => (role == ThreadRole.Pattern) == (pick % 2 == rest)).All(as_ => as_);
+        return weave.HasPatternPicks && Every(0) ? PatternPicks.Odd : weave.HasPatternPicks && Every(1) ? PatternPicks.Even : PatternPicks.None;
+    }
+
     private static int Shown(int repeat, int order, int least)
     {
         int wanted = Math.Max(least, order <= 512 ? order : 0);
         return repeat * Math.Max(1, (wanted + repeat - 1) / repeat);
-    }
-
-    // Every second pick of a weave with a tabby ground is pattern; whatever else there is cannot be kept with a drawn draft.
-    private static PatternPicks PatternPicksOf(Weave weave)
-    {
-        bool Every(int rest) => weave.PickRoles.Select((role, pick) => (role == ThreadRole.Pattern) == (pick % 2 == rest)).All(as_ => as_);
-        return weave.HasPatternPicks && Every(0) ? PatternPicks.Odd : weave.HasPatternPicks && Every(1) ? PatternPicks.Even : PatternPicks.None;
     }
 
     private void Read()

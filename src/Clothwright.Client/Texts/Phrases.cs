@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
+using System.Globalization;
 using System.Reflection;
 using System.Text.Json;
 using Clothwright.Core.Quantities;
@@ -49,6 +50,11 @@ public sealed class Phrases
         foreach ((string place, string fill) in fills) text = text.Replace($"{{{place}}}", fill, StringComparison.Ordinal);
         return text;
     }
+
+    /// <summary>A number with what it counts: <c>1 end</c>, <c>4 ends</c>.</summary>
+    /// <param name="what">What is counted, for example <c>ends</c>.</param>
+    /// <param name="count">How many.</param>
+    public string Counted(string what, int count) => count == 1 ? this[$"count.of.{what}.one"] : With($"count.of.{what}", ("count", count.ToString(CultureInfo.InvariantCulture)));
 
     /// <summary>What the Core said, in this language: a sentence, a name, a quantity with its unit.</summary>
     /// <param name="said">The words as the Core says them.</param>

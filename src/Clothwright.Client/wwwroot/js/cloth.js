@@ -20,6 +20,7 @@ const BEHIND = [0.9215820, 0.8796224, 0.7758222];
 /** @typedef {import('./cloth-places.js').Cloth} Cloth */
 /**
  * @typedef {object} View
+ * @property {HTMLElement} canvas
  * @property {Cloth | null} cloth
  * @property {string} distance threads, hand or room
  * @property {number} nearer Factor by which she has come nearer.
@@ -44,15 +45,17 @@ let timed = 0;
  * @returns {View}
  */
 function viewOf(id) {
-  let view = views.get(id);
-  if (view) return view;
-  view = { cloth: null, distance: 'hand', nearer: 1, back: false, left: 0, low: 0, across: 0, along: 0, frame: 0, settle: 0 };
-  views.set(id, view);
   const canvas = /** @type {HTMLCanvasElement} */ (document.getElementById(id));
+  let view = views.get(id);
+  if (view?.canvas === canvas) return view;
+  const isNew = !view;
+  view = { canvas, cloth: null, distance: 'hand', nearer: 1, back: false, left: 0, low: 0, across: 0, along: 0, frame: 0, settle: 0 };
+  views.set(id, view);
   new ResizeObserver(() => ask(id)).observe(canvas);
+  listen(id, canvas.parentElement ?? canvas, view);
+  if (!isNew) return view;
   document.addEventListener('clothwright-theme', () => ask(id));
   matchMedia('(prefers-color-scheme: dark)').addEventListener('change', () => ask(id));
-  listen(id, canvas.parentElement ?? canvas, view);
   return view;
 }
 

@@ -35,6 +35,16 @@ export function useTheme(name) {
   document.dispatchEvent(new CustomEvent('clothwright-theme'));
 }
 
+/** @returns {string} The units that she last chose in this browser; empty for none. */
+export function units() {
+  try { return localStorage.getItem('clothwright.units') ?? ''; } catch { return ''; }
+}
+
+/** @param {string} units The units that she chose. */
+export function keepUnits(units) {
+  try { localStorage.setItem('clothwright.units', units); } catch { /* not kept: they hold until the page is closed */ }
+}
+
 /** @returns {string} The language she chose and those of her browser, the most wanted first, with commas between. */
 export function languages() {
   return [document.documentElement.dataset.language, ...navigator.languages].filter(Boolean).join(',');

@@ -5,6 +5,7 @@ using System.Reflection;
 using System.Text.Json;
 using Clothwright.Core.Quantities;
 using Clothwright.Core.Wordings;
+using Clothwright.Core.Workings;
 
 namespace Clothwright.Client.Texts;
 
@@ -59,6 +60,14 @@ public sealed class Phrases
     /// <summary>What the Core said, in this language: a sentence, a name, a quantity with its unit.</summary>
     /// <param name="said">The words as the Core says them.</param>
     public string Told(string said) => _wording.Tell(said);
+
+    /// <summary>A source, in this language; titles of books stay as they are.</summary>
+    /// <param name="source">The source.</param>
+    public string Told(Source source)
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        return source.In(_wording);
+    }
 
     /// <summary>What is wrong and how to mend it, in this language.</summary>
     /// <param name="problem">The problem.</param>

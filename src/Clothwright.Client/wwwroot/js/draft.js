@@ -30,6 +30,7 @@ export function openDraft(id, field, tell) {
   const canvas = /** @type {HTMLCanvasElement} */ (document.getElementById(id));
   const holder = /** @type {HTMLElement} */ (canvas.parentElement);
   const plane = new Plane();
+  plane.snug = !field;
   /** @type {Sheet} */
   const sheet = {
     canvas,
@@ -58,7 +59,7 @@ function resize(sheet) {
   const whole = plane.cell === 0 || plane.cell <= plane.leastCell + 1e-6;
   plane.width = canvas.clientWidth;
   plane.height = canvas.clientHeight;
-  if (whole) plane.whole(9);
+  if (whole) plane.whole(plane.snug ? 4 : 9);
   plane.keepInside();
   later(sheet);
 }
@@ -66,7 +67,7 @@ function resize(sheet) {
 /** @param {Sheet} sheet */
 function fitWhole(sheet) {
   sheet.outgrown = false;
-  sheet.plane.whole(9);
+  sheet.plane.whole(sheet.plane.snug ? 4 : 9);
 }
 
 /** @param {Sheet} sheet */

@@ -61,6 +61,21 @@ public class BenchPageTests(Studio studio)
         await Expect(visit.Page.Locator("#loom-0-name")).ToHaveValueAsync("theirs");
     }
 
+    [Fact]
+    public async Task Units_chosen_on_the_bench_hold_on_the_shelf_and_after_the_page_was_left()
+    {
+        // 1 in = 2.54 cm exactly (international yard and pound agreement, 1959): the 40 cm table loom is 15.7 in wide.
+        await using Visit visit = await OpenAsync();
+        await Expect(visit.Page.Locator("#loom-0-width")).ToHaveValueAsync("40 cm");
+        await visit.Page.Locator("#studio-units").SelectOptionAsync("in, oz");
+        await Expect(visit.Page.Locator("#loom-0-width")).ToHaveValueAsync("15.7 in");
+        await visit.GoAsync("shelf");
+        await Expect(visit.Page.Locator("#studio-units")).ToHaveValueAsync("in, oz");
+        // 1 oz = 28.349523125 g and 1 yd = 0.9144 m exactly (the same agreement).
+        await Expect(visit.Page.Locator("#tide-blue-mass")).ToContainTextAsync("oz");
+        await Expect(visit.Page.Locator("#tide-blue-length")).ToContainTextAsync("yd");
+    }
+
     [Theory]
     [InlineData("shelf", 1440, 900, ColorScheme.Light)]
     [InlineData("shelf", 820, 1180, ColorScheme.Dark)]

@@ -76,7 +76,7 @@ public class DraftingTests(Studio studio)
         await visit.Page.Keyboard.PressAsync("Shift+ArrowRight");
         await Expect(said).ToContainTextAsync("3 marked");
         await visit.Page.Keyboard.PressAsync("Delete");
-        await Expect(visit.Page.Locator("#weave .drafting")).ToContainTextAsync("1 ends and 4 picks");
+        await Expect(visit.Page.Locator("#weave .drafting")).ToContainTextAsync("1 end and 4 picks");
         await visit.Page.Keyboard.PressAsync("Control+z");
         await Expect(visit.Page.Locator("#weave .drafting")).ToContainTextAsync("4 ends and 4 picks");
         await visit.Page.Keyboard.PressAsync("Control+ArrowDown");

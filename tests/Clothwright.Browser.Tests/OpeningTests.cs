@@ -50,17 +50,39 @@ public class OpeningTests(Studio studio)
     {
         await using Visit visit = await studio.OpenAsync();
         await visit.Page.Locator("#begin-yarns").ClickAsync();
-        await visit.WriteAsync("begin-size", "400 m / 100 g");
-        await visit.Page.Locator("#begin-fibre").SelectOptionAsync("alpaca");
-        await visit.WriteAsync("begin-yarn-name", "alpaca, foam");
-        await visit.Page.Locator("#begin-add").ClickAsync();
-        await Expect(visit.Page.Locator("#begin-warp")).ToHaveValueAsync("alpaca, foam");
+        await visit.Page.Locator("#quick-words").FillAsync("400 m / 100 g alpaca, foam, 2 skeins");
+        string name = await visit.BlankAsync("quick-name");
+        await Expect(visit.Page.Locator("#begin-warp")).ToHaveValueAsync(name);
+        await Expect(visit.Page.Locator("#preview")).ToContainTextAsync("ends at");
         await visit.Page.Locator("#begin").ClickAsync();
-        await Expect(visit.Page.Locator("#yarns")).ToContainTextAsync("alpaca, foam");
+        await Expect(visit.Page.Locator("#yarns")).ToContainTextAsync(name);
         // 100 g ÷ 400 m = 250 g/km = 250 tex, by the definition of tex (ISO 1144).
         await Expect(visit.Page.Locator("[id^='yarn-'][id$='-tex']").First).ToContainTextAsync("250 tex");
         await visit.KeptAsync();
         await Expect(visit.Page.Locator(".welcome")).ToHaveCountAsync(0);
+
+        // What was told once lies on the shelf from then on.
+        await visit.GoAsync("shelf");
+        await Expect(visit.Page.Locator(".shelf-yarns")).ToContainTextAsync(name);
+    }
+
+    [Fact]
+    public async Task Two_yarns_told_in_words_are_warp_and_weft_and_the_weft_can_be_let_go_again()
+    {
+        await using Visit visit = await studio.OpenAsync(address: "begin?from=yarns", demo: false);
+        await visit.Page.Locator("#quick-words").FillAsync("8/2 cotton, 500 g cone, ebb grey");
+        await visit.Page.Locator("#begin-keep").UncheckAsync();
+        await visit.Page.Locator("#begin-add").ClickAsync();
+        await visit.Page.Locator("#quick-words").FillAsync("8/2 cotton, 250 g cone, buoy red");
+        await Expect(visit.Page.Locator("#begin-warp")).ToHaveValueAsync("8/2 cotton, ebb grey");
+        await Expect(visit.Page.Locator("#begin-weft")).ToHaveValueAsync("8/2 cotton, buoy red");
+        await visit.Page.Locator("#quick-words").FillAsync("");
+        await Expect(visit.Page.Locator("#begin-weft")).ToHaveValueAsync("8/2 cotton, ebb grey");
+        await visit.Page.Locator("#begin").ClickAsync();
+        await Expect(visit.Page.Locator("#warp-yarn")).ToHaveValueAsync("8/2 cotton, ebb grey");
+        await visit.KeptAsync();
+        await visit.GoAsync("shelf");
+        await Expect(visit.Page.Locator("#search-found")).ToContainTextAsync("0 of 0");
     }
 
     [Fact]

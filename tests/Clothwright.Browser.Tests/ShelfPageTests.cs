@@ -86,6 +86,7 @@ public class ShelfPageTests(Studio studio)
         await Expect(visit.Page.Locator("#yarn-8-2-cotton-samphire")).ToHaveCountAsync(0);
         await visit.Page.Locator("#search-finest").FillAsync("");
         await visit.Page.Locator("#search-thickest").FillAsync("");
+        await visit.Page.Locator("#search-near").SelectOptionAsync("a colour akin to");
         await visit.Page.Locator("#search-colour").FillAsync("#7d7a36");
         await Expect(visit.Page.Locator(".shelf-yarns > li").First).ToContainTextAsync("samphire");
     }

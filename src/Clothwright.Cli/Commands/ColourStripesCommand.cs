@@ -35,14 +35,14 @@ internal sealed class ColourStripesCommand : ReportCommand
         int threads = Within(input, _threads, 1, 100_000);
         int yarns = Within(input, _yarns, 2, 26);
         string manner = input.GetValue(_manner)!.Trim().ToLowerInvariant();
-        ImmutableArray<int> order = manner switch
+        var wish = new StripeOrder(Manner(manner), yarns, threads) { Mirrored = input.GetValue(_mirrored), Seed = input.GetValue(_seed) };
+        ImmutableArray<int> order = (wish.Manner switch
         {
-            "gradient" => ThreadGradient.Through(yarns, threads),
-            "summing" => Laid(StripeWidths.Shared(StripeWidths.Summing(Within(input, _stripes, 1, 80), input.GetValue(_mirrored)), threads), yarns),
-            "even" => Laid(StripeWidths.Shared([.. Enumerable.Repeat(1.0, Within(input, _stripes, 1, 10_000))], threads), yarns),
-            "lot" => Laid(StripeWidths.ByLot(threads, Within(input, _least, 1, threads), Within(input, _widest, input.GetValue(_least), 100_000), input.GetValue(_seed)), yarns),
-            _ => throw new InputProblemException(new InputProblem($"\"{manner}\" is no manner of striping.", "manner", "Write gradient, summing, even or lot.")),
-        };
+            StripeManner.Summing => wish with { Stripes = Within(input, _stripes, 1, 80) },
+            StripeManner.Even => wish with { Stripes = Within(input, _stripes, 1, 10_000) },
+            StripeManner.Lot => wish with { Least = Within(input, _least, 1, threads), Widest = Within(input, _widest, input.GetValue(_least), 100_000) },
+            _ => wish,
+        }).Laid();
         string written = ThreadOrder.Of([.. order]).ToString();
         var json = new JsonObject
         {
@@ -54,7 +54,14 @@ internal sealed class ColourStripesCommand : ReportCommand
         return new Report($"{written}\n{string.Join(", ", Enumerable.Range(0, yarns).Select(y => $"{order.Count(o => o == y)} of {ThreadOrder.YarnName(y)}"))}.", json);
     }
 
-    private static ImmutableArray<int> Laid(ImmutableArray<int> widths, int yarns) => [.. widths.SelectMany((width, i) => Enumerable.Repeat(i % yarns, width))];
+    private static StripeManner Manner(string word) => word switch
+    {
+        "gradient" => StripeManner.Passage,
+        "summing" => StripeManner.Summing,
+        "even" => StripeManner.Even,
+        "lot" => StripeManner.Lot,
+        _ => throw new InputProblemException(new InputProblem($"\"{word}\" is no manner of striping.", "manner", "Write gradient, summing, even or lot.")),
+    };
 
     private static int Within(ParseResult input, Option<int> option, int least, int most)
     {

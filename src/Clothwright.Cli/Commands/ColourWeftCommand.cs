@@ -60,11 +60,11 @@ internal sealed class ColourWeftCommand : ReportCommand
             WrappedText.Append(text, string.Join(' ', proposal.Reasons), "   ", "   ");
         }
 
-        if (aim is { Kind: WeftAimKind.Colour, Wanted: { } face } && plan.Pieces[piece].Cloth.Washed.FusedColours().Face is var now)
+        if (aim.Wanted is { } face)
         {
-            LinearColour light = Core.Cloths.Faces.WeftForFace.Light(LinearColour.From(face), now.Warp, now.Shares.Warp / Math.Max(now.Shares.Warp + now.Shares.Weft, double.Epsilon));
-            WrappedText.Append(text, Core.Cloths.Faces.WeftForFace.IsReachable(light)
-                ? $"In this weave and sett the wanted face asks for a weft of {light.ToSrgb()}, {ColourWords.Of(light)}."
+            var wanting = WantedWeft.For(plan.Pieces[piece], face);
+            WrappedText.Append(text, wanting.IsReachable
+                ? $"In this weave and sett the wanted face asks for a weft of {wanting.Light.ToSrgb()}, {ColourWords.Of(wanting.Light)}."
                 : "In this weave and sett no weft of any colour gives the wanted face over this warp; these come nearest.", "", "");
         }
 

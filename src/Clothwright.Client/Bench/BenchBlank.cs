@@ -29,7 +29,7 @@ public abstract class BenchBlank : ComponentBase
     protected string Written<T>(T value)
         where T : struct, IQuantity<T>
     {
-        string[] parts = Phrases.Told(QuantityText.Format(T.Kind, value.BaseValue, Desk.Units)).Split(' ', 2);
+        string[] parts = Phrases.Told(QuantityText.Format(T.Kind, value.BaseValue, Desk.StudioUnits)).Split(' ', 2);
         if (parts[0].Contains('.', StringComparison.Ordinal)) parts[0] = parts[0].TrimEnd('0').TrimEnd('.');
         return string.Join(' ', parts);
     }
@@ -72,7 +72,7 @@ public abstract class BenchBlank : ComponentBase
             return null;
         }
 
-        Parsed<Length> read = Reading.Length(text, "length", Desk.Units);
+        Parsed<Length> read = Reading.Length(text, "length", Desk.StudioUnits);
         if (read.TryGet(out Length length)) take(length);
         return read.Problem;
     }

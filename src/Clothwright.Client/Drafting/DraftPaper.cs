@@ -49,12 +49,13 @@ internal static class DraftPaper
     /// <summary>Shows a draft that is only looked at: in ink and filled squares.</summary>
     /// <param name="canvas">Id of the canvas.</param>
     /// <param name="draft">One repeat.</param>
-    /// <param name="least">So many ends and picks are shown at least, in whole repeats.</param>
-    public static void Show(string canvas, Draft draft, int least)
+    /// <param name="leastEnds">So many ends are shown at least, in whole repeats.</param>
+    /// <param name="leastPicks">So many picks are shown at least, in whole repeats.</param>
+    public static void Show(string canvas, Draft draft, int leastEnds, int leastPicks)
     {
         Drawdown cloth = draft.Drawdown();
-        int Whole(int repeat) => repeat * Math.Max(1, (least + repeat - 1) / repeat);
-        Show(canvas, draft, cloth, Whole(cloth.Ends), Whole(cloth.Picks), DraftTurns.Of(DraftWay.AtTheLoom), inNumbers: false, inYarns: false, NoNumbers, NoNumbers, sketched: false);
+        static int Whole(int repeat, int least) => repeat * Math.Max(1, (least + repeat - 1) / repeat);
+        Show(canvas, draft, cloth, Whole(cloth.Ends, leastEnds), Whole(cloth.Picks, leastPicks), DraftTurns.Of(DraftWay.AtTheLoom), inNumbers: false, inYarns: false, NoNumbers, NoNumbers, sketched: false);
     }
 
     /// <summary>Lays marks over a draft.</summary>

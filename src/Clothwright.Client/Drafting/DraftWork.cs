@@ -81,7 +81,15 @@ public sealed partial class DraftWork
     }
 
     /// <summary>The cloth, one repeat; as painted where that is not woven yet.</summary>
-    public Drawdown Cloth => Sketch?.Cloth ?? (_cloth ??= Draft.Drawdown());
+    public Drawdown Cloth
+    {
+        get
+        {
+            // With a lift plan or with treadles, the cloth is the same.
+            Draft draft = Draft;
+            return Sketch?.Cloth ?? (_cloth ??= Drawn()?.Cloth ?? draft.Drawdown());
+        }
+    }
 
     /// <summary>Whether the draft has a lift plan.</summary>
     public bool Lifts => !Draft.LiftPlan.IsEmpty;
@@ -123,17 +131,17 @@ public sealed partial class DraftWork
         Problem = null;
     }
 
+    /// <summary>Which picks of a weave are pattern picks: every second of a weave with a tabby ground; whatever else there is cannot be kept with a drawn draft.</summary>
+    internal static PatternPicks PatternPicksOf(Weave weave)
+    {
+        bool Every(int rest) => weave.PickRoles.Select((role, pick) => (role == ThreadRole.Pattern) == (pick % 2 == rest)).All(as_ => as_);
+        return weave.HasPatternPicks && Every(0) ? PatternPicks.Odd : weave.HasPatternPicks && Every(1) ? PatternPicks.Even : PatternPicks.None;
+    }
+
     private static int Shown(int repeat, int order, int least)
     {
         int wanted = Math.Max(least, order <= 512 ? order : 0);
         return repeat * Math.Max(1, (wanted + repeat - 1) / repeat);
-    }
-
-    // Every second pick of a weave with a tabby ground is pattern; whatever else there is cannot be kept with a drawn draft.
-    private static PatternPicks PatternPicksOf(Weave weave)
-    {
-        bool Every(int rest) => weave.PickRoles.Select((role, pick) => (role == ThreadRole.Pattern) == (pick % 2 == rest)).All(as_ => as_);
-        return weave.HasPatternPicks && Every(0) ? PatternPicks.Odd : weave.HasPatternPicks && Every(1) ? PatternPicks.Even : PatternPicks.None;
     }
 
     private void Read()
@@ -154,9 +162,11 @@ public sealed partial class DraftWork
 
     private Weave? Resolved()
     {
-        if (_desk.DrawnWeave is { } drawn && ReferenceEquals(drawn.Decision, Worksheet.Weave)) return drawn.Weave;
+        if (Drawn() is { } drawn) return drawn.Weave;
         return Worksheet.Weave.Resolve().TryGet(out Weave? weave) ? weave : null;
     }
+
+    private DrawnWeave? Drawn() => _desk.DrawnWeave is { } drawn && ReferenceEquals(drawn.Decision, Worksheet.Weave) ? drawn : null;
 
     private static Draft Form(Draft draft, bool lifts)
     {

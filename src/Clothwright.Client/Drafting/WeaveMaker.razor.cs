@@ -1,4 +1,3 @@
-using System.Globalization;
 using Clothwright.Client.Sheet;
 using Clothwright.Client.Texts;
 using Clothwright.Core.Quantities;
@@ -12,12 +11,14 @@ namespace Clothwright.Client.Drafting;
 public partial class WeaveMaker : SheetPart
 {
     private const string Canvas = "making-canvas";
-    private const int LeastShown = 20;
+    private const int LeastEnds = 44;
+    private const int LeastPicks = 20;
 
     private readonly Dictionary<string, string> _values = new(StringComparer.Ordinal);
     private WeaveEntry _entry = WeaveCatalogue.Find("twill")!;
     private Weave _made = null!;
     private Weave? _shown;
+    private InputProblem? _problem;
     private bool _open;
     private bool _laidOut;
 
@@ -36,10 +37,8 @@ public partial class WeaveMaker : SheetPart
         await DraftScript.LoadAsync();
         if (!_laidOut) DraftScript.Open(Canvas, "", _ => { });
         _laidOut = true;
-        DraftPaper.Show(Canvas, _made.Draft, LeastShown);
+        DraftPaper.Show(Canvas, _made.Draft, LeastEnds, LeastPicks);
     }
-
-    private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 
     private void Toggle()
     {
@@ -53,6 +52,7 @@ public partial class WeaveMaker : SheetPart
         _entry = entry;
         _values.Clear();
         _made = WeaveCatalogue.Make(entry.Name, null, _values).Value;
+        TryIt();
     }
 
     private string ValueOf(WeaveParameter parameter) => _values.GetValueOrDefault(parameter.Name) ?? parameter.Default;
@@ -66,6 +66,7 @@ public partial class WeaveMaker : SheetPart
         if (made.TryGet(out Weave? weave))
         {
             _made = weave;
+            TryIt();
             StateHasChanged();
             return null;
         }
@@ -89,13 +90,25 @@ public partial class WeaveMaker : SheetPart
     }
 
     // By name where the name says it all; else as a draft.
-    private void Decide()
+    private WeaveDecision Decision()
     {
         string name = _values.Count == 1 && _values.TryGetValue("base", out string? figures)
             ? $"{figures} {_entry.Name}"
             : string.Join(' ', _values.Select(v => $"{v.Key}={v.Value}").Prepend(_entry.Name));
         bool same = WeaveCatalogue.Make(name).TryGet(out Weave? read) && read.Draft.Equals(_made.Draft);
+        return same ? new WeaveDecision.Named(name) : new WeaveDecision.Drawn(_made.Draft) { PatternPicks = DraftWork.PatternPicksOf(_made) };
+    }
+
+    // The cloth shows it at once; the worksheet changes when she says so.
+    private void TryIt()
+    {
+        _problem = Desk.Try(Worksheet.Woven(Decision()));
+        if (_problem is not null) Desk.LeaveTried();
+    }
+
+    private void Decide()
+    {
         Desk.EndRun();
-        Desk.Decide(Worksheet with { Weave = same ? new WeaveDecision.Named(name) : new WeaveDecision.Drawn(_made.Draft) });
+        Desk.Decide(Worksheet.Woven(Decision()));
     }
 }

@@ -46,7 +46,7 @@ public abstract class ShelfPart : ComponentBase, IDisposable
 
     /// <summary>A quantity in her units.</summary>
     protected string Text<T>(T value)
-        where T : struct, IQuantity<T> => Phrases.Told(QuantityText.Format(T.Kind, value.BaseValue, Desk.Units));
+        where T : struct, IQuantity<T> => Phrases.Told(QuantityText.Format(T.Kind, value.BaseValue, Desk.StudioUnits));
 
     /// <summary>A quantity as it stands in a blank: without the zeros that only a reckoned figure needs.</summary>
     protected string Written<T>(T value)
@@ -58,7 +58,7 @@ public abstract class ShelfPart : ComponentBase, IDisposable
     }
 
     /// <summary>A figure in her units.</summary>
-    protected string Text(IDerived figure) => Phrases.Told(FigureText.Of(figure.Working, Desk.Units, Desk.Worksheet.Currency));
+    protected string Text(IDerived figure) => Phrases.Told(FigureText.Of(figure.Working, Desk.StudioUnits, Desk.Worksheet.Currency));
 
     /// <summary>Says what became of a change.</summary>
     /// <param name="answer">What the studio answered.</param>

@@ -1,9 +1,11 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
+using System.Globalization;
 using System.Reflection;
 using System.Text.Json;
 using Clothwright.Core.Quantities;
 using Clothwright.Core.Wordings;
+using Clothwright.Core.Workings;
 
 namespace Clothwright.Client.Texts;
 
@@ -50,9 +52,22 @@ public sealed class Phrases
         return text;
     }
 
+    /// <summary>A number with what it counts: <c>1 end</c>, <c>4 ends</c>.</summary>
+    /// <param name="what">What is counted, for example <c>ends</c>.</param>
+    /// <param name="count">How many.</param>
+    public string Counted(string what, int count) => count == 1 ? this[$"count.of.{what}.one"] : With($"count.of.{what}", ("count", count.ToString(CultureInfo.InvariantCulture)));
+
     /// <summary>What the Core said, in this language: a sentence, a name, a quantity with its unit.</summary>
     /// <param name="said">The words as the Core says them.</param>
     public string Told(string said) => _wording.Tell(said);
+
+    /// <summary>A source, in this language; titles of books stay as they are.</summary>
+    /// <param name="source">The source.</param>
+    public string Told(Source source)
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        return source.In(_wording);
+    }
 
     /// <summary>What is wrong and how to mend it, in this language.</summary>
     /// <param name="problem">The problem.</param>

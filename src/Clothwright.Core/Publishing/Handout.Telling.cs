@@ -30,7 +30,7 @@ public sealed partial record Handout
         DraftBlock draft => draft with { Caption = wording.Tell(draft.Caption) },
         FiguresBlock figures => new FiguresBlock([.. figures.Figures.Select(f => Told(f, wording))]),
         MeasureBarBlock bar => new MeasureBarBlock(wording.Tell(bar.Text)),
-        SettScaleBlock scale => scale with { Purpose = wording.Tell(scale.Purpose), Stops = Told(scale.Stops, wording), Limits = Told(scale.Limits, wording) },
+        SettScaleBlock scale => scale with { Stops = Told(scale.Stops, wording), Limits = Told(scale.Limits, wording) },
         StepsBlock steps => new StepsBlock([.. steps.Steps.Select(s => Told(s, wording))]),
         TableBlock table => new TableBlock([.. table.Columns.Select(c => c with { Heading = wording.Tell(c.Heading) })], [.. table.Rows.Select(r => r with { Cells = All(r.Cells, wording) })]),
         WarpStripBlock strip => new WarpStripBlock([.. strip.Parts.Select(p => p with { Name = wording.Tell(p.Name) })]),

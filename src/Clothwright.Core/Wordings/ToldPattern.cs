@@ -1,8 +1,10 @@
 namespace Clothwright.Core.Wordings;
 
-/// <summary>A pattern in another language. A place is <c>{0}</c>, or picks words by what stands there in English: <c>{0?1:Faden|*:Fäden}</c>.</summary>
+/// <summary>A pattern in another language. A place is <c>{0}</c>, or picks words by what stands there in English: <c>{0?1:Faden|*:Fäden}</c>, with <c>@</c> for what stands there itself.</summary>
 internal sealed class ToldPattern
 {
+    private const string Itself = "@";
+
     private readonly List<string> _words;
     private readonly List<(int Place, (string Said, string Told)[] Choices)> _places;
 
@@ -21,7 +23,8 @@ internal sealed class ToldPattern
         for (int i = 0; i < _places.Count; i++)
         {
             (int place, (string Said, string Told)[] choices) = _places[i];
-            text.Append(choices.Length == 0 ? told[place] : Chosen(choices, said[place].Trim())).Append(_words[i + 1]);
+            string chosen = choices.Length == 0 ? Itself : Chosen(choices, said[place].Trim());
+            text.Append(chosen == Itself ? told[place] : chosen).Append(_words[i + 1]);
         }
 
         return text.ToString();

@@ -58,6 +58,14 @@ public sealed class Wording
         return told;
     }
 
+    /// <summary>What the program said, in this language if the tables know all of it: a half of a book's title helps nobody.</summary>
+    /// <param name="said">The words as the program says them in English.</param>
+    public string TellWhole(string said)
+    {
+        ArgumentNullException.ThrowIfNull(said);
+        return Unknown(said) == 0 ? Tell(said) : said;
+    }
+
     /// <summary>A wording from a table of its own.</summary>
     internal static Wording From(string language, IEnumerable<(string Said, string Told)> table) => new(language, new SentenceReader(table));
 

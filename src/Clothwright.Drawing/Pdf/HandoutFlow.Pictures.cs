@@ -40,9 +40,9 @@ internal sealed partial class HandoutFlow
 
         for (int i = 0; i < sheets.Length; i++)
         {
-            Figure sheet = sheets[i];
+            Figure sheet = sheets[i].In(wording);
             string caption = sheets.Length == 1 ? block.Caption : $"{block.Caption} {wording.Tell($"Sheet {i + 1} of {sheets.Length}.")}".TrimStart();
-            AddFigure(sheet, $"{wording.Tell(sheet.Title)}. {caption}", caption);
+            AddFigure(sheet, $"{sheet.Title}. {caption}", caption);
         }
     }
 

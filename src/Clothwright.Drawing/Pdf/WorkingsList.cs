@@ -138,6 +138,6 @@ internal sealed class WorkingsList
     }
 
     private string SourceText(Source source) => source.Kind is SourceKind.Published or SourceKind.Standard or SourceKind.FromMemory
-        ? $"{_wording.Tell("Source")}: {_wording.Tell(source.Name)}."
+        ? $"{_wording.Tell("Source")}: {source.In(_wording)}."
         : _wording.Tell($"{char.ToUpperInvariant(source.Name[0])}{source.Name[1..]}.");
 }

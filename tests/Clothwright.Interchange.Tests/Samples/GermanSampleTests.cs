@@ -55,7 +55,7 @@ public sealed partial class GermanSampleTests
         DraftBlock draft => [draft.Caption],
         FiguresBlock figures => figures.Figures.SelectMany(f => (string[])[f.Label, f.Metric, f.Customary, f.Note]),
         MeasureBarBlock bar => [bar.Text],
-        SettScaleBlock scale => scale.Stops.Concat(scale.Limits).Select(s => s.Name).Prepend(scale.Purpose),
+        SettScaleBlock scale => scale.Stops.Concat(scale.Limits).Select(s => s.Name),
         StepsBlock steps => steps.Steps.SelectMany(s => s.Details.Concat(s.Ticks.SelectMany(t => t.Marks.Prepend(t.Caption))).Prepend(s.Text).Prepend(s.Title)),
         TableBlock table => table.Columns.Select(c => c.Heading).Concat(table.Rows.SelectMany(r => r.Cells)),
         WarpStripBlock strip => strip.Parts.Select(p => p.Name),

@@ -20,6 +20,7 @@ const BEHIND = [0.9215820, 0.8796224, 0.7758222];
 /** @typedef {import('./cloth-places.js').Cloth} Cloth */
 /**
  * @typedef {object} View
+ * @property {HTMLElement} canvas
  * @property {Cloth | null} cloth
  * @property {string} distance threads, hand or room
  * @property {number} nearer Factor by which she has come nearer.
@@ -44,15 +45,17 @@ let timed = 0;
  * @returns {View}
  */
 function viewOf(id) {
-  let view = views.get(id);
-  if (view) return view;
-  view = { cloth: null, distance: 'hand', nearer: 1, back: false, left: 0, low: 0, across: 0, along: 0, frame: 0, settle: 0 };
-  views.set(id, view);
   const canvas = /** @type {HTMLCanvasElement} */ (document.getElementById(id));
+  let view = views.get(id);
+  if (view?.canvas === canvas) return view;
+  const isNew = !view;
+  view = { canvas, cloth: null, distance: 'hand', nearer: 1, back: false, left: 0, low: 0, across: 0, along: 0, frame: 0, settle: 0 };
+  views.set(id, view);
   new ResizeObserver(() => ask(id)).observe(canvas);
+  listen(id, canvas.parentElement ?? canvas, view);
+  if (!isNew) return view;
   document.addEventListener('clothwright-theme', () => ask(id));
   matchMedia('(prefers-color-scheme: dark)').addEventListener('change', () => ask(id));
-  listen(id, canvas.parentElement ?? canvas, view);
   return view;
 }
 
@@ -137,6 +140,20 @@ export function showCloth(id, rows, ends, picks, looks, lustres, lights, stretch
   viewOf(id).cloth = clothOf(
     rows.slice(), ends, picks, looks.slice(), lustres.slice(), lights.slice(), stretches.slice(), endRound.slice(), pickRound.slice(),
     sharedEnds.slice(), sharedPicks.slice(), measures.slice(), customary);
+  draw(id, false);
+}
+
+/**
+ * Shows another weave of the threads that a canvas shows already: nothing else of the cloth has changed.
+ * @param {string} id
+ * @param {{ slice(): Uint8Array }} rows
+ * @param {number} ends
+ * @param {number} picks
+ */
+export function showWeave(id, rows, ends, picks) {
+  const view = viewOf(id);
+  if (!view.cloth) return;
+  view.cloth = { ...view.cloth, rows: rows.slice(), ends, picks };
   draw(id, false);
 }
 

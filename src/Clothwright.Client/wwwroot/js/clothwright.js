@@ -1,5 +1,5 @@
 // What the page needs from the browser beyond markup. Plain JavaScript, typed by JSDoc.
-export { showCloth, viewCloth } from './cloth.js';
+export { showCloth, showWeave, viewCloth } from './cloth.js';
 export { isMeasured, keepPixelsPerCentimetre, pixelsPerCentimetre } from './true-size.js';
 export { openSteps, readStep, keepStep, keepPlace } from './steps.js';
 export { readCopy, keepCopy, listCopies, lastSheet, useSheet, isFirstVisit, endFirstVisit } from './copies.js';
@@ -33,6 +33,16 @@ export function useTheme(name) {
     else localStorage.removeItem('clothwright.theme');
   } catch { /* not kept: the theme holds until the page is closed */ }
   document.dispatchEvent(new CustomEvent('clothwright-theme'));
+}
+
+/** @returns {string} The units that she last chose in this browser; empty for none. */
+export function units() {
+  try { return localStorage.getItem('clothwright.units') ?? ''; } catch { return ''; }
+}
+
+/** @param {string} units The units that she chose. */
+export function keepUnits(units) {
+  try { localStorage.setItem('clothwright.units', units); } catch { /* not kept: they hold until the page is closed */ }
 }
 
 /** @returns {string} The language she chose and those of her browser, the most wanted first, with commas between. */

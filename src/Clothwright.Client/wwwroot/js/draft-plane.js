@@ -39,6 +39,8 @@ export class Plane {
     this.endsFromRight = false;
     this.treadsLeft = false;
     this.firstPickAtTop = false;
+    /** Whether the paper ends where the cloth ends, as on a picture that is only looked at. */
+    this.snug = false;
   }
 
   /** @param {number} bits As the page numbers the ways round. */
@@ -59,11 +61,12 @@ export class Plane {
   get cloth() {
     const side = this.columns * this.columnSize + GAP + COLOURS + 4;
     const beyond = this.shafts * this.shaftSize + GAP + COLOURS + 4;
+    const w = Math.max(1, this.width - side), h = Math.max(1, this.height - beyond);
     return {
       x: this.treadsLeft ? side : 0,
       y: this.threadingBelow ? 0 : beyond,
-      w: Math.max(1, this.width - side),
-      h: Math.max(1, this.height - beyond),
+      w: this.snug && this.cell > 0 ? Math.min(w, this.ends * this.cell) : w,
+      h: this.snug && this.cell > 0 ? Math.min(h, this.picks * this.cell) : h,
     };
   }
 
@@ -104,7 +107,10 @@ export class Plane {
   get leastCell() {
     const held = this.cell;
     this.cell = 10;
+    const snug = this.snug;
+    this.snug = false;
     const { w, h } = this.cloth;
+    this.snug = snug;
     this.cell = held;
     return Math.min(w / this.ends, h / this.picks, MOST_CELL);
   }

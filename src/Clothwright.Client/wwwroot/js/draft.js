@@ -30,6 +30,7 @@ export function openDraft(id, field, tell) {
   const canvas = /** @type {HTMLCanvasElement} */ (document.getElementById(id));
   const holder = /** @type {HTMLElement} */ (canvas.parentElement);
   const plane = new Plane();
+  plane.snug = !field;
   /** @type {Sheet} */
   const sheet = {
     canvas,
@@ -57,7 +58,7 @@ function resize(sheet) {
   const whole = plane.cell === 0 || plane.cell <= plane.leastCell + 1e-6;
   plane.width = canvas.clientWidth;
   plane.height = canvas.clientHeight;
-  if (whole) plane.whole(9);
+  if (whole) plane.whole(plane.snug ? 4 : 9);
   plane.keepInside();
   later(sheet);
 }
@@ -75,7 +76,7 @@ function paint(sheet) {
   const start = performance.now();
   plane.width = canvas.clientWidth;
   plane.height = canvas.clientHeight;
-  if (plane.cell === 0) plane.whole(9);
+  if (plane.cell === 0) plane.whole(plane.snug ? 4 : 9);
   const ratio = fit(canvas);
   const context = /** @type {CanvasRenderingContext2D} */ (canvas.getContext('2d'));
   const inks = {

@@ -18,7 +18,7 @@ public static class WeftChooser
     private const int LikeliestPairs = 24;
 
     // Up to this share of difference a weft lies as the present one does; past it the cloth is another.
-    private const double LikeThickness = 0.35;
+    internal const double LikeThickness = 0.35;
 
     /// <summary>The best wefts for a piece, the best first.</summary>
     /// <param name="plan">The plan as it stands.</param>
@@ -29,20 +29,44 @@ public static class WeftChooser
     /// <exception cref="ArgumentOutOfRangeException">There is no such piece.</exception>
     public static ImmutableArray<WeftProposal> Propose(PlanResult plan, int pieceIndex, WeftAim aim, int most = 6, bool pairs = false)
     {
+        return Ranked(Each(plan, pieceIndex, aim, pairs).OfType<WeftProposal>(), aim, most);
+    }
+
+    /// <summary>Every weft that is looked at, one after the other and worked out only when it is asked for: for who shows how far the search is.</summary>
+    /// <param name="plan">The plan as it stands.</param>
+    /// <param name="pieceIndex">Place of the piece; 0-based.</param>
+    /// <param name="aim">What is wanted.</param>
+    /// <param name="pairs">Whether two yarns pick by pick in turn are looked at too.</param>
+    /// <returns>A proposal for each; null where the piece cannot be planned with it.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such piece.</exception>
+    public static IEnumerable<WeftProposal?> Each(PlanResult plan, int pieceIndex, WeftAim aim, bool pairs = false)
+    {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentOutOfRangeException.ThrowIfNegative(pieceIndex);
         ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(pieceIndex, plan.Pieces.Length);
         PlanRequest held = Held(plan);
         Piece piece = plan.Request.Pieces[pieceIndex];
-        List<WeftProposal> found = [];
-        foreach (ImmutableArray<WeftRun> weft in Wefts(plan, pieceIndex, aim, pairs))
-        {
-            if (Plan(held, pieceIndex, weft) is not { } made) continue;
-            found.Add(Proposal(made, plan, pieceIndex, weft, aim, weft.SequenceEqual(piece.Weft)));
-        }
-
-        return [.. found.OrderByDescending(p => Worth(p, aim)).Take(most)];
+        return Wefts(plan, pieceIndex, aim, pairs).Select(weft => Plan(held, pieceIndex, weft) is { } made
+            ? Proposal(made, plan, pieceIndex, weft, aim, weft.SequenceEqual(piece.Weft))
+            : null);
     }
+
+    /// <summary>How many wefts <see cref="Each"/> looks at.</summary>
+    /// <param name="plan">The plan as it stands.</param>
+    /// <param name="pairs">Whether two yarns pick by pick in turn are looked at too.</param>
+    public static int Count(PlanResult plan, bool pairs)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        int yarns = plan.Request.Shelf.Length;
+        return yarns + (pairs ? Math.Min(LikeliestPairs, yarns * (yarns - 1) / 2) : 0);
+    }
+
+    /// <summary>Proposals, the best first.</summary>
+    /// <param name="proposals">The proposals, in any order.</param>
+    /// <param name="aim">What is wanted.</param>
+    /// <param name="most">How many are told at most.</param>
+    public static ImmutableArray<WeftProposal> Ranked(IEnumerable<WeftProposal> proposals, WeftAim aim, int most) =>
+        [.. proposals.OrderByDescending(p => Worth(p, aim)).Take(most)];
 
     // The warp is on the loom: its sett and its reed stay.
     private static PlanRequest Held(PlanResult plan)
@@ -112,7 +136,7 @@ public static class WeftChooser
         if (proposal.FaceDifference is { } apart) yield return $"The face is {Number(apart)} from the wanted colour (CIEDE2000; measured cloths differ by 3 to 5 from what is foreseen).";
         yield return proposal.Legibility.Words;
         if (proposal.Shimmer.Value.Value >= 2) yield return $"Its colour moves by {Number(proposal.Shimmer.Value.Value)} as the light turns.";
-        if (proposal.ThicknessDifference > LikeThickness) yield return "Its thickness is far from that of the present weft: the cloth will be another; sample it.";
+        if (proposal.IsAnotherCloth) yield return "Its thickness is far from that of the present weft: the cloth will be another; sample it.";
         if (proposal.Short > Mass.Zero) yield return $"The shelf lacks {Number(proposal.Short.Grams)} g of it.";
     }
 

@@ -35,6 +35,9 @@ public sealed record WeftProposal
     /// <summary>Diameter of the weft beside that of the present one, as a share: 0 is alike.</summary>
     public required double ThicknessDifference { get; init; }
 
+    /// <summary>Whether the weft's thickness is so far from the present one's that the cloth is another.</summary>
+    public bool IsAnotherCloth => ThicknessDifference > WeftChooser.LikeThickness;
+
     /// <summary>Mass of weft yarn that the shelf lacks, both yarns together.</summary>
     public required Mass Short { get; init; }
 

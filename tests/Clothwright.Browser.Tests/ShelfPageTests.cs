@@ -114,7 +114,7 @@ public class ShelfPageTests(Studio studio)
         await visit.Page.Locator("#photos-8-2-cotton-fog-file").SetInputFilesAsync(new FilePayload { Name = "fog.png", MimeType = "image/png", Buffer = await PictureAsync(visit, "#2f5f77") });
         ILocator photo = visit.Page.Locator(".photos img");
         await Expect(photo).ToBeVisibleAsync();
-        await visit.Page.WaitForFunctionAsync("document.querySelector('.photos img').naturalWidth > 0");
+        await visit.WaitForAsync(() => visit.Page.EvaluateAsync<bool>("document.querySelector('.photos img').naturalWidth > 0"));
         await visit.Page.Locator(".photo-acts .quiet").First.ClickAsync();
         await photo.ClickAsync();
         await visit.Page.Locator(".picked .act").ClickAsync();
@@ -149,7 +149,7 @@ public class ShelfPageTests(Studio studio)
             """);
         await visit.Page.Locator("#photos-8-2-cotton-fog-file").SetInputFilesAsync(new FilePayload { Name = "fog.png", MimeType = "image/png", Buffer = Convert.FromBase64String(picture) });
         await Expect(visit.Page.Locator(".photos img")).ToBeVisibleAsync();
-        await visit.Page.WaitForFunctionAsync("document.querySelector('.photos img').naturalWidth > 0");
+        await visit.WaitForAsync(() => visit.Page.EvaluateAsync<bool>("document.querySelector('.photos img').naturalWidth > 0"));
         await visit.Page.Locator(".photo-acts .quiet").First.ClickAsync();
         await visit.Page.Locator("[id^='palette-']").ClickAsync();
         await Expect(visit.Page.Locator(".palette .chip").First).ToBeVisibleAsync();

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Text.Json;
 using Microsoft.Playwright;
 
 namespace Clothwright.FirstLoad;
@@ -14,6 +15,13 @@ internal static class Opening
         await page.Locator("#piece-0-width").WaitForAsync();
         await page.Locator("#tally-ends").WaitForAsync();
         return Stopwatch.GetElapsedTime(begun).TotalMilliseconds;
+    }
+
+    /// <summary>Milliseconds of processor time that all processes of the browser have used so far: what an opening costs, however busy the machine is.</summary>
+    public static async Task<double> WorkAsync(ICDPSession browser)
+    {
+        JsonElement? information = await browser.SendAsync("SystemInfo.getProcessInfo");
+        return information!.Value.GetProperty("processInfo").EnumerateArray().Sum(process => process.GetProperty("cpuTime").GetDouble()) * 1000;
     }
 
     public static double Median(IReadOnlyCollection<double> times) => times.Order().ElementAt(times.Count / 2);

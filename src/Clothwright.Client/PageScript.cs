@@ -27,6 +27,9 @@ public static partial class PageScript
         [JSMarshalAs<JSType.MemoryView>] Span<double> measures,
         bool customary);
 
+    [JSImport("showWeave", Module)]
+    internal static partial void ShowWeave(string canvas, [JSMarshalAs<JSType.MemoryView>] Span<byte> rows, int ends, int picks);
+
     [JSImport("viewCloth", Module)]
     internal static partial void ViewCloth(string canvas, string distance, bool back, double acrossDegrees, double alongDegrees);
 

@@ -1,3 +1,4 @@
+using System.Data.Common;
 using System.Net;
 using Clothwright.Core.Quantities;
 using Clothwright.Interchange.Http;
@@ -6,6 +7,7 @@ using Clothwright.Server.Endpoints;
 using Clothwright.Server.Guarding;
 using Clothwright.Server.Problems;
 using Clothwright.Storage;
+using Clothwright.Storage.PostgreSql;
 using Clothwright.Storage.Sqlite;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
@@ -39,19 +41,21 @@ public static class ServerHost
         {
             await using WebApplication server = await BuildAsync(options, cancel);
             await server.StartAsync(cancel);
-            await Console.Out.WriteLineAsync($"Clothwright is open at {AddressOf(server)} and keeps its studio in {options.DataFolder}. Stop it with Ctrl+C.");
+            await Console.Out.WriteLineAsync($"Clothwright is open at {AddressOf(server)} and keeps its studio in {options.Place}. Stop it with Ctrl+C.");
             if (options.Lan) await WarnOfNetworkAsync(AddressOf(server).Port);
             await server.WaitForShutdownAsync(cancel);
             return 0;
         }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or Microsoft.Data.Sqlite.SqliteException)
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or DbException)
         {
-            await Console.Error.WriteLineAsync($"The server cannot start: {fault.Message} Choose another port with --port, or another folder with --data.");
+            string mend = options.Database is null ? "Choose another port with --port, or another folder with --data." : $"See that {options.Place} is there and lets its user in, or choose another port with --port.";
+            await Console.Error.WriteLineAsync($"The server cannot start: {fault.Message} {mend}");
             return 2;
         }
         finally
         {
-            SqliteStudio.Close(options.DataFolder);
+            if (options.Database is { } database) PostgreSqlStudio.Close(database);
+            else SqliteStudio.Close(options.DataFolder);
         }
     }
 
@@ -61,7 +65,10 @@ public static class ServerHost
     public static async Task<WebApplication> BuildAsync(ServerOptions options, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(options);
-        Studio studio = await SqliteStudio.OpenAsync(options.DataFolder, TimeProvider.System, cancel);
+        Directory.CreateDirectory(options.DataFolder);
+        Studio studio = options.Database is { } database
+            ? await PostgreSqlStudio.OpenAsync(database, TimeProvider.System, cancel)
+            : await SqliteStudio.OpenAsync(options.DataFolder, TimeProvider.System, cancel);
         if (options.Demo && await studio.IsBareAsync(cancel)) await DemoStudio.SeedAsync(studio, cancel);
 
         // An empty builder: no environment variable or settings file can make the server listen elsewhere.

@@ -1,10 +1,12 @@
+using System.Data;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Storage;
 
 namespace Clothwright.Storage.Sqlite;
 
 /// <summary>A studio in one SQLite file: write-ahead log, full synchronisation, references enforced.</summary>
-public sealed class SqliteStudio : IDbContextFactory<StudioContext>
+public sealed class SqliteStudio : IStudioTables
 {
     /// <summary>Name of the file in the data folder.</summary>
     public const string FileName = "studio.db";
@@ -43,6 +45,22 @@ public sealed class SqliteStudio : IDbContextFactory<StudioContext>
 
     /// <inheritdoc />
     public StudioContext CreateDbContext() => new(_options);
+
+    /// <inheritdoc />
+    public async Task<IDbContextTransaction> BeginReadingAsync(StudioContext studio, CancellationToken cancel)
+    {
+        ArgumentNullException.ThrowIfNull(studio);
+        await studio.Database.OpenConnectionAsync(cancel);
+        // Deferred: it never asks for the right to write, and sees the studio as it stands at its first look.
+        return (await studio.Database.UseTransactionAsync(((SqliteConnection)studio.Database.GetDbConnection()).BeginTransaction(deferred: true), cancel))!;
+    }
+
+    /// <inheritdoc />
+    public Task<IDbContextTransaction> BeginWritingAsync(StudioContext studio, CancellationToken cancel)
+    {
+        ArgumentNullException.ThrowIfNull(studio);
+        return studio.Database.BeginTransactionAsync(IsolationLevel.Serializable, cancel);
+    }
 
     internal static DbContextOptions<StudioContext> OptionsOf(string connection) => new DbContextOptionsBuilder<StudioContext>()
         .UseSqlite(connection, sqlite => sqlite.MigrationsAssembly(typeof(SqliteStudio).Assembly.GetName().Name))

@@ -14,13 +14,13 @@ public sealed class Studio
     private readonly StudioWork _work;
 
     /// <summary>A studio whose tables exist.</summary>
-    /// <param name="contexts">Opens the tables.</param>
+    /// <param name="tables">Opens the tables.</param>
     /// <param name="clock">The time of saves.</param>
-    public Studio(IDbContextFactory<StudioContext> contexts, TimeProvider clock)
+    public Studio(IStudioTables tables, TimeProvider clock)
     {
-        ArgumentNullException.ThrowIfNull(contexts);
+        ArgumentNullException.ThrowIfNull(tables);
         ArgumentNullException.ThrowIfNull(clock);
-        _work = new StudioWork(contexts, clock);
+        _work = new StudioWork(tables, clock);
         Worksheets = new WorksheetArchive(_work);
         Shelf = new YarnShelf(_work);
         Photos = new YarnPhotos(_work);

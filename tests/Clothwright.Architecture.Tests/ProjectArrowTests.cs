@@ -17,10 +17,15 @@ public class ProjectArrowTests
             "Clothwright.Storage", "Microsoft.EntityFrameworkCore", "Microsoft.EntityFrameworkCore.Relational", "Microsoft.EntityFrameworkCore.Abstractions",
             "Microsoft.EntityFrameworkCore.Sqlite", "Microsoft.Data.Sqlite",
         ],
+        ["Clothwright.Storage.PostgreSql"] =
+        [
+            "Clothwright.Core", "Clothwright.Storage", "Microsoft.EntityFrameworkCore", "Microsoft.EntityFrameworkCore.Relational", "Microsoft.EntityFrameworkCore.Abstractions",
+            "Npgsql", "Npgsql.EntityFrameworkCore.PostgreSQL",
+        ],
         ["Clothwright.Server"] =
         [
-            "Clothwright.Core", "Clothwright.Interchange", "Clothwright.Drawing", "Clothwright.Storage", "Clothwright.Storage.Sqlite",
-            "Microsoft.Data.Sqlite", "Microsoft.AspNetCore", "Microsoft.AspNetCore.*", "Microsoft.Extensions.*", "Microsoft.Net.Http.Headers", "Microsoft.OpenApi",
+            "Clothwright.Core", "Clothwright.Interchange", "Clothwright.Drawing", "Clothwright.Storage", "Clothwright.Storage.Sqlite", "Clothwright.Storage.PostgreSql",
+            "Microsoft.AspNetCore", "Microsoft.AspNetCore.*", "Microsoft.Extensions.*", "Microsoft.Net.Http.Headers", "Microsoft.OpenApi",
         ],
         ["Clothwright.Client"] =
         [

@@ -55,6 +55,8 @@ public class DraftTimesTests(Studio studio, ITestOutputHelper output)
         Assert.Equal(3, paint.Length);
         output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"| {kind} | {edits[0]:0.0} | {edits[1]:0.0} | {edits[2]:0.0} | {paint[0]} | {paint[1]} | {paint[2]} |"));
         _ = (x, y);
+        // The studio takes a draft of this size, too.
+        await visit.KeptAsync();
     }
 
     private static string Wif(bool treadled)

@@ -39,14 +39,18 @@ internal static class DraftVisit
     /// <summary>Drags from one cell to another.</summary>
     public static async Task DragAsync(this Visit visit, int part, (int Thread, int Number) from, (int Thread, int Number) to)
     {
-        (float x, float y) = await visit.CellAsync(part, from.Thread, from.Number);
-        (float x2, float y2) = await visit.CellAsync(part, to.Thread, to.Number);
-
-        // What stood above may have grown between the two.
-        (x, y) = await visit.CellAsync(part, from.Thread, from.Number);
-        await visit.Page.Mouse.MoveAsync(x, y);
+        // What stands above may still be growing: both places are right once the first has stayed where it was.
+        (float X, float Y) start, end, before;
+        do
+        {
+            before = await visit.CellAsync(part, from.Thread, from.Number);
+            end = await visit.CellAsync(part, to.Thread, to.Number);
+            start = await visit.CellAsync(part, from.Thread, from.Number);
+        }
+        while (start != before);
+        await visit.Page.Mouse.MoveAsync(start.X, start.Y);
         await visit.Page.Mouse.DownAsync();
-        await visit.Page.Mouse.MoveAsync(x2, y2, new MouseMoveOptions { Steps = 3 });
+        await visit.Page.Mouse.MoveAsync(end.X, end.Y, new MouseMoveOptions { Steps = 3 });
         await visit.Page.Mouse.UpAsync();
     }
 

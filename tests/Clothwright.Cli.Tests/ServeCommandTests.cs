@@ -12,7 +12,7 @@ public sealed class ServeCommandTests : IDisposable
     public void The_server_is_told_what_the_command_was_told()
     {
         var command = new ServeCommand();
-        Assert.Equal(["--port", "6001", "--data", "estuary", "--lan", "--no-demo"], command.Words(command.Parse(["--port", "6001", "--data", "estuary", "--lan", "--no-demo"])));
+        Assert.Equal(["--port", "6001", "--data", "estuary", "--database", "Host=school", "--lan", "--no-demo"], command.Words(command.Parse(["--port", "6001", "--data", "estuary", "--database", "Host=school", "--lan", "--no-demo"])));
         Assert.Empty(command.Words(command.Parse([])));
     }
 

@@ -8,6 +8,7 @@ namespace Clothwright.Fuzzing;
 /// <param name="Refused">Files refused with a message.</param>
 /// <param name="Finds">Failures, at most ten: what happened, and the file in base 64.</param>
 /// <param name="SlowestMilliseconds">Longest time one file took.</param>
+/// <param name="SlowestFile">Which file of the run that was, from 0.</param>
 /// <param name="MostAllocatedBytes">Most that one file made the reader allocate.</param>
 /// <param name="PeakWorkingSetBytes">Most memory the whole program held.</param>
 /// <param name="Elapsed">Time of the run.</param>
@@ -19,6 +20,7 @@ public sealed record FuzzReport(
     int Refused,
     IReadOnlyList<string> Finds,
     double SlowestMilliseconds,
+    int SlowestFile,
     long MostAllocatedBytes,
     long PeakWorkingSetBytes,
     TimeSpan Elapsed)
@@ -34,7 +36,7 @@ public sealed record FuzzReport(
 
     /// <inheritdoc />
     public override string ToString() =>
-        $"{Name}: seed {Seed}, {Files} files, {Read} read, {Refused} refused, {Finds.Count} failures; slowest {SlowestMilliseconds:0} ms, "
+        $"{Name}: seed {Seed}, {Files} files, {Read} read, {Refused} refused, {Finds.Count} failures; slowest {SlowestMilliseconds:0} ms (file {SlowestFile}), "
         + $"most allocated {MostAllocatedBytes / 1048576.0:0.0} MB, peak {PeakWorkingSetBytes / 1048576.0:0} MB, {Elapsed.TotalSeconds:0} s"
         + string.Concat(Finds.Select(find => Environment.NewLine + "  " + find));
 }

@@ -18,6 +18,7 @@ public static class FuzzRun
         var finds = new List<string>();
         int read = 0;
         double slowest = 0;
+        int slowestFile = 0;
         long most = 0;
         for (int i = 0; i < count; i++)
         {
@@ -33,11 +34,12 @@ public static class FuzzRun
                 if (finds.Count < MostFinds) finds.Add($"{failure.GetType().Name}: {failure.Message} {failure.StackTrace?.Split('\n')[0].Trim()} | {Convert.ToBase64String(file)}");
             }
 
-            slowest = Math.Max(slowest, Stopwatch.GetElapsedTime(started).TotalMilliseconds);
+            double taken = Stopwatch.GetElapsedTime(started).TotalMilliseconds;
+            if (taken > slowest) (slowest, slowestFile) = (taken, i);
             most = Math.Max(most, GC.GetAllocatedBytesForCurrentThread() - before);
         }
 
         using var self = Process.GetCurrentProcess();
-        return new FuzzReport(target.Name, seed, count, read, count - read - finds.Count, finds, slowest, most, self.PeakWorkingSet64, clock.Elapsed);
+        return new FuzzReport(target.Name, seed, count, read, count - read - finds.Count, finds, slowest, slowestFile, most, self.PeakWorkingSet64, clock.Elapsed);
     }
 }

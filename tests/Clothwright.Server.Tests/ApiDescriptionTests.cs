@@ -46,6 +46,10 @@ public class ApiDescriptionTests
     [InlineData("--port", "70000")]
     [InlineData("--port")]
     [InlineData("--everywhere")]
+    [InlineData("--database")]
+    [InlineData("--database", "Database=weaving")]
+    [InlineData("--database", "marsh")]
+    [InlineData("--database", "Host=localhost;Tide=high")]
     public void What_cannot_be_an_option_is_refused(params string[] words) => Assert.NotNull(ServerOptions.Parse(words).Problem);
 
     [Fact]
@@ -53,6 +57,8 @@ public class ApiDescriptionTests
     {
         ServerOptions options = ServerOptions.Parse(["--port", "6001", "--data", "/tmp/estuary", "--no-demo", "--lan"]).Value;
         Assert.Equal((6001, Path.GetFullPath("/tmp/estuary"), false, true), (options.Port, options.DataFolder, options.Demo, options.Lan));
+        Assert.Null(options.Database);
+        Assert.Contains("Host=localhost", ServerOptions.Parse(["--database", "Host=localhost;Database=weaving"]).Value.Database, StringComparison.Ordinal);
         ServerOptions usual = ServerOptions.Parse([]).Value;
         Assert.Equal((5080, true, false), (usual.Port, usual.Demo, usual.Lan));
     }

@@ -140,4 +140,14 @@ public class WorksheetAddressTests
         using HttpResponseMessage plan = await server.Http.GetAsync("api/worksheets/creek/plan");
         Assert.Equal("weave", (await StudioServer.RefusalAsync(plan, HttpStatusCode.UnprocessableEntity)).Where);
     }
+
+    [Fact]
+    public async Task A_character_that_no_database_keeps_is_refused_where_it_stands()
+    {
+        await using StudioServer server = await StudioServer.StartAsync();
+        using HttpResponseMessage sheet = await server.PutAsync("api/worksheets/creek", StudioServer.Sheet("ebb").Replace("\"ebb\"", "\"e\\u0000bb\"", StringComparison.Ordinal), basedOn: null);
+        Assert.Equal("title", (await StudioServer.RefusalAsync(sheet, HttpStatusCode.BadRequest)).Where);
+        using HttpResponseMessage swatch = await server.PutAsync("api/swatches/s", "{\"id\":\"s\",\"title\":\"t\",\"note\":\"\\u0000\"}", basedOn: null);
+        Assert.Equal("note", (await StudioServer.RefusalAsync(swatch, HttpStatusCode.BadRequest)).Where);
+    }
 }

@@ -11,6 +11,7 @@ internal sealed class ServeCommand : Command
 {
     private readonly Option<int?> _port = new("--port") { Description = "Port on which it listens; 5080 if left out." };
     private readonly Option<string?> _data = new("--data") { Description = "Folder in which the studio is kept; your own data folder if left out." };
+    private readonly Option<string?> _database = new("--database") { Description = "PostgreSQL database in which the studio is kept, for a school: \"Host=…;Database=…;Username=…\". A file in the data folder if left out." };
     private readonly Option<bool> _lan = new("--lan") { Description = "Let other devices in the network in, not this machine alone. Whoever is in it can read and change everything." };
     private readonly Option<bool> _bare = new("--no-demo") { Description = "Begin with an empty studio instead of the demo studio." };
 
@@ -18,7 +19,7 @@ internal sealed class ServeCommand : Command
     public ServeCommand()
         : base("serve", "Opens the studio in the browser: worksheets, shelf and bench, kept on this machine. Stop it with Ctrl+C.")
     {
-        foreach (Option option in (Option[])[_port, _data, _lan, _bare]) Options.Add(option);
+        foreach (Option option in (Option[])[_port, _data, _database, _lan, _bare]) Options.Add(option);
         SetAction(Serve);
     }
 
@@ -35,6 +36,12 @@ internal sealed class ServeCommand : Command
         {
             yield return "--data";
             yield return data;
+        }
+
+        if (input.GetValue(_database) is { } database)
+        {
+            yield return "--database";
+            yield return database;
         }
 
         if (input.GetValue(_lan)) yield return "--lan";

@@ -35,11 +35,10 @@ internal static class ClothSheet
     }
 
     /// <summary>The packed rows of a drawdown, pick after pick, eight bytes a word.</summary>
-    public static byte[] Rows(Drawdown cloth)
-    {
-        int perPick = cloth.WordsPerPick * sizeof(ulong);
-        var rows = new byte[perPick * cloth.Picks];
-        for (int pick = 0; pick < cloth.Picks; pick++) MemoryMarshal.AsBytes(cloth.Row(pick)).CopyTo(rows.AsSpan(pick * perPick));
-        return rows;
-    }
+    public static byte[] Rows(Drawdown cloth) => MemoryMarshal.AsBytes(cloth.Rows).ToArray();
+
+    /// <summary>Shows another weave of the threads that the canvas shows already.</summary>
+    /// <param name="canvas">Id of the canvas.</param>
+    /// <param name="weave">The weave.</param>
+    public static void ShowWeave(string canvas, Drawdown weave) => PageScript.ShowWeave(canvas, Rows(weave), weave.Ends, weave.Picks);
 }

@@ -6,6 +6,8 @@ namespace Clothwright.Client.Drafting;
 /// <content>What hand and keys tell, and what is said of it.</content>
 public partial class DraftDesk
 {
+    private bool _following;
+
     private void Told(string words)
     {
         string[] said = words.Split(' ');
@@ -35,6 +37,17 @@ public partial class DraftDesk
                 break;
         }
 
+        _ = FollowAsync();
+    }
+
+    // The picture first; what stands around it follows when it has been painted.
+    private async Task FollowAsync()
+    {
+        Draw();
+        if (_following) return;
+        _following = true;
+        await PageScript.AfterPaintAsync();
+        _following = false;
         Refresh();
     }
 

@@ -81,7 +81,15 @@ public sealed partial class DraftWork
     }
 
     /// <summary>The cloth, one repeat; as painted where that is not woven yet.</summary>
-    public Drawdown Cloth => Sketch?.Cloth ?? (_cloth ??= Draft.Drawdown());
+    public Drawdown Cloth
+    {
+        get
+        {
+            // With a lift plan or with treadles, the cloth is the same.
+            Draft draft = Draft;
+            return Sketch?.Cloth ?? (_cloth ??= Drawn()?.Cloth ?? draft.Drawdown());
+        }
+    }
 
     /// <summary>Whether the draft has a lift plan.</summary>
     public bool Lifts => !Draft.LiftPlan.IsEmpty;
@@ -154,9 +162,11 @@ public sealed partial class DraftWork
 
     private Weave? Resolved()
     {
-        if (_desk.DrawnWeave is { } drawn && ReferenceEquals(drawn.Decision, Worksheet.Weave)) return drawn.Weave;
+        if (Drawn() is { } drawn) return drawn.Weave;
         return Worksheet.Weave.Resolve().TryGet(out Weave? weave) ? weave : null;
     }
+
+    private DrawnWeave? Drawn() => _desk.DrawnWeave is { } drawn && ReferenceEquals(drawn.Decision, Worksheet.Weave) ? drawn : null;
 
     private static Draft Form(Draft draft, bool lifts)
     {

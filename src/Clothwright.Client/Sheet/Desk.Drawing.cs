@@ -1,5 +1,6 @@
 using Clothwright.Core.Plans;
 using Clothwright.Core.Quantities;
+using Clothwright.Core.Weaves;
 using Clothwright.Core.Weaves.Structures;
 using Clothwright.Core.Worksheets;
 
@@ -25,7 +26,10 @@ public sealed partial class Desk
     public PlanResult Foreseen => _foreseen ?? Plan;
 
     /// <summary>The weave drawn last, with the decision that it was made from; null before anything was drawn.</summary>
-    internal (WeaveDecision Decision, Weave Weave)? DrawnWeave { get; private set; }
+    internal DrawnWeave? DrawnWeave { get; private set; }
+
+    /// <summary>The cloth of a weave that was drawn and is not planned yet; null where the plan is of what was drawn last.</summary>
+    internal Drawdown? ForeseenCloth => _foreseen is null ? null : DrawnWeave?.Cloth;
 
     /// <summary>Takes another weave of the worksheet, as it is being drawn.</summary>
     /// <param name="next">The worksheet with the weave in it.</param>
@@ -48,7 +52,7 @@ public sealed partial class Desk
         Parsed<Weave> weave = next.Weave.Resolve();
         if (weave.TryGet(out Weave? drawn))
         {
-            DrawnWeave = (next.Weave, drawn);
+            DrawnWeave = new DrawnWeave(next.Weave, drawn, drawn.Draft.Drawdown());
             if (Problem is null) _foreseen = Plan with { Request = Plan.Request with { Weave = drawn } };
         }
 

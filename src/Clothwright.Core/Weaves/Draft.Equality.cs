@@ -1,3 +1,6 @@
+using System.Collections.Immutable;
+using System.Runtime.InteropServices;
+
 namespace Clothwright.Core.Weaves;
 
 public sealed partial record Draft
@@ -8,10 +11,10 @@ public sealed partial record Draft
         && Shafts == other.Shafts
         && RisingShed == other.RisingShed
         && string.Equals(Name, other.Name, StringComparison.Ordinal)
-        && Threading.AsSpan().SequenceEqual(other.Threading.AsSpan())
-        && TieUp.AsSpan().SequenceEqual(other.TieUp.AsSpan())
-        && Treadling.AsSpan().SequenceEqual(other.Treadling.AsSpan())
-        && LiftPlan.AsSpan().SequenceEqual(other.LiftPlan.AsSpan())
+        && Same(Threading, other.Threading)
+        && Same(TieUp, other.TieUp)
+        && Same(Treadling, other.Treadling)
+        && Same(LiftPlan, other.LiftPlan)
         && WarpOrder.Equals(other.WarpOrder)
         && WeftOrder.Equals(other.WeftOrder);
 
@@ -27,4 +30,8 @@ public sealed partial record Draft
         foreach (ShaftSet pick in LiftPlan) hash.Add(pick);
         return hash.ToHashCode();
     }
+
+    // Word by word: a draft of thousands of threads is compared at every stroke.
+    private static bool Same(ImmutableArray<ShaftSet> one, ImmutableArray<ShaftSet> other) =>
+        one == other || MemoryMarshal.Cast<ShaftSet, ulong>(one.AsSpan()).SequenceEqual(MemoryMarshal.Cast<ShaftSet, ulong>(other.AsSpan()));
 }

@@ -73,8 +73,10 @@ public static class DraftCheck
     private static void Members(
         ImmutableArray<ShaftSet> list, int limit, string where, string line, string member, ImmutableArray<InputProblem>.Builder problems)
     {
+        ShaftSet any = default;
+        foreach (ShaftSet set in list) any |= set;
+        if (any.Max <= limit) return;
         int breaches = list.Count(s => s.Max > limit);
-        if (breaches == 0) return;
         int first = list.ToList().FindIndex(s => s.Max > limit);
         string others = breaches == 1 ? "" : $" ({breaches - 1} more like it)";
         problems.Add(new InputProblem(

@@ -47,6 +47,9 @@ public sealed partial class Drawdown : IEquatable<Drawdown>
     /// <exception cref="ArgumentOutOfRangeException">There is no such pick.</exception>
     public ReadOnlySpan<ulong> Row(int pick) => _words.AsSpan(pick * WordsPerPick, WordsPerPick);
 
+    /// <summary>All packed rows, one after the other.</summary>
+    public ReadOnlySpan<ulong> Rows => _words;
+
     /// <summary>Makes a drawdown from a rule.</summary>
     /// <param name="ends">Ends, above 0.</param>
     /// <param name="picks">Picks, above 0.</param>

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using Clothwright.Core.Plans.Ends;
 using Clothwright.Core.Quantities;
 using Clothwright.Core.Weaves;
@@ -64,10 +66,13 @@ public abstract record WeaveDecision
             RepeatEnds = draft.Ends,
             RepeatPicks = draft.Picks,
             BalancingEnds = ThreadingMirror.BalancingEnds(draft.Threading),
-            EndRoles = [.. Enumerable.Repeat(ThreadRole.Ground, draft.Ends)],
-            PickRoles = [.. Enumerable.Range(1, draft.Picks).Select(p => RoleOf(p, patternPicks))],
+            EndRoles = Ground(draft.Ends),
+            PickRoles = patternPicks == PatternPicks.None ? Ground(draft.Picks) : [.. Enumerable.Range(1, draft.Picks).Select(p => RoleOf(p, patternPicks))],
         };
     }
+
+    // A new array holds the first of the roles.
+    private static ImmutableArray<ThreadRole> Ground(int threads) => ImmutableCollectionsMarshal.AsImmutableArray(new ThreadRole[threads]);
 
     private static ThreadRole RoleOf(int pick, PatternPicks patternPicks) => (patternPicks, pick % 2) switch
     {

@@ -84,9 +84,12 @@ public static class RecordChecks
         ? new InputProblem($"{ids.Length} yarns are too many for one sample.", where, "Name at most 100.")
         : ids.Select((id, i) => Id(id, $"{where}[{i}]")).FirstOrDefault(p => p is not null);
 
-    private static InputProblem? Text(string text, string where, int longest) => text.Length <= longest
-        ? null
-        : new InputProblem($"The text has {text.Length} characters.", where, $"Keep it to {longest} characters.");
+    private static InputProblem? Text(string text, string where, int longest)
+    {
+        if (text.Length > longest) return new InputProblem($"The text has {text.Length} characters.", where, $"Keep it to {longest} characters.");
+        // Not every database can keep it.
+        return text.Contains('\0', StringComparison.Ordinal) ? new InputProblem("The text holds the character U+0000, which nobody can read.", where, "Take it out.") : null;
+    }
 
     private static InputProblem? Measure(double? measure, string where, double most, bool mayBeZero = false) => measure switch
     {

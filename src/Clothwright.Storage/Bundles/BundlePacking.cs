@@ -27,7 +27,9 @@ internal sealed class BundlePacking(StudioContext studio, ZipArchive zip, DateTi
             .Select(w => new WorksheetSummary(w.Id, w.Title, w.Version, w.SavedAt, w.IsPutAway, w.IsDemo))
             .ToArrayAsync(cancel);
         BenchRow? bench = await BenchKeeper.Whole(studio).AsNoTracking().SingleOrDefaultAsync(cancel);
-        await RecordAsync(BundleNames.Manifest, new BundleManifest(BundleManifest.CurrentVersion, now, worksheets, bench?.Version), StudioJson.Default.BundleManifest);
+        string[] demoYarns = await studio.Yarns.Where(y => y.IsDemo).OrderBy(y => y.Id).Select(y => y.Id).ToArrayAsync(cancel);
+        var manifest = new BundleManifest(BundleManifest.CurrentVersion, now, worksheets, bench?.Version, demoYarns.Length == 0 ? null : demoYarns, bench?.IsDemo ?? false);
+        await RecordAsync(BundleNames.Manifest, manifest, StudioJson.Default.BundleManifest);
         if (bench is not null) await FileAsync(BundleNames.Bench, BenchText.Write(BenchRows.Bench(bench)));
         await PackShelfAsync();
         await PackPhotosAsync();

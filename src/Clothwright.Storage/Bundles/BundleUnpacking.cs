@@ -26,10 +26,10 @@ internal sealed class BundleUnpacking(StudioContext studio, BundleFile bundle, C
         if (manifest.BenchVersion is { } benchVersion)
         {
             BenchDocument bench = BundleFile.Sound(BundleNames.Bench, BenchText.Read(await bundle.BytesAsync(BundleNames.Bench, BundleLimits.LargestFileBytes, cancel)));
-            studio.Add(BenchRows.Row(bench, Numbered(benchVersion, $"{BundleNames.Manifest}, benchVersion"), demo: false));
+            studio.Add(BenchRows.Row(bench, Numbered(benchVersion, $"{BundleNames.Manifest}, benchVersion"), manifest.DemoBench));
         }
 
-        ImmutableHashSet<string> yarns = await UnpackShelfAsync();
+        ImmutableHashSet<string> yarns = await UnpackShelfAsync([.. manifest.DemoYarns ?? []]);
         (int photos, int reserved) = await UnpackPhotosAsync(yarns);
         (int swatches, int sittings) = await UnpackRecordsAsync();
         await SaveAsync();
@@ -51,11 +51,11 @@ internal sealed class BundleUnpacking(StudioContext studio, BundleFile bundle, C
         await studio.Benches.ExecuteDeleteAsync(cancel);
     }
 
-    private async Task<ImmutableHashSet<string>> UnpackShelfAsync()
+    private async Task<ImmutableHashSet<string>> UnpackShelfAsync(HashSet<string> demo)
     {
         ImmutableArray<Kept<YarnEntry>> yarns = BundleFile.Sound(BundleNames.Shelf, ShelfText.ReadShelf(await bundle.BytesAsync(BundleNames.Shelf, BundleLimits.LargestFileBytes, cancel)));
         RefuseTwins(BundleNames.Shelf, yarns.Select(y => y.Item.Id));
-        foreach (Kept<YarnEntry> kept in yarns) Add(YarnRows.Row(kept.Item, demo: false), kept.Version, BundleNames.Shelf);
+        foreach (Kept<YarnEntry> kept in yarns) Add(YarnRows.Row(kept.Item, demo.Contains(kept.Item.Id)), kept.Version, BundleNames.Shelf);
         return [.. yarns.Select(y => y.Item.Id)];
     }
 
@@ -102,7 +102,7 @@ internal sealed class BundleUnpacking(StudioContext studio, BundleFile bundle, C
         }
 
         if (await studio.Worksheets.AnyAsync(w => w.Id == id, cancel)) throw BundleFile.Problem(BundleNames.Manifest, $"The worksheet \"{id}\" is listed twice.");
-        studio.Add(new WorksheetRow { Id = id, Title = history[^1].Title, Version = worksheet.Version, SavedAt = history[^1].SavedAt, IsPutAway = worksheet.PutAway });
+        studio.Add(new WorksheetRow { Id = id, Title = history[^1].Title, Version = worksheet.Version, SavedAt = history[^1].SavedAt, IsPutAway = worksheet.PutAway, IsDemo = worksheet.Demo });
         foreach (WorksheetVersion save in history)
         {
             string file = BundleNames.Save(id, save.Version);

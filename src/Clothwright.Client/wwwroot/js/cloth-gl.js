@@ -1,6 +1,6 @@
 // Paints cloths with WebGL2. One context serves every panel of the page; what it paints is copied onto their canvases.
 import { EXPOSURE_PARTS, FAR_PARTS, PER_LOOK, TABLE, WINDOW, exposure, farLight, lightTables, smooth } from './cloth-light.js';
-import { everyThread, faceCells, layPlaces, samples, spans } from './cloth-places.js';
+import { everyThread, faceCells, layPlaces, sameThreads, samples, spans } from './cloth-places.js';
 import { FRAGMENT, VERTEX } from './cloth-shaders.js';
 
 /** @typedef {import('./cloth-places.js').Cloth} Cloth */
@@ -63,6 +63,9 @@ export class Painter {
     this.cloth = null;
     this.side = '';
     this.lit = '';
+    this.adapted = false;
+    /** @type {Float32Array | null} */
+    this.usual = null;
     this.words = false;
     /** @type {import('./cloth-places.js').Places} */
     this.ends = { edges: new Float64Array(0), first: new Int32Array(0), count: 0, threads: 0, pitch: 1, meanWidth: 1 };
@@ -180,9 +183,10 @@ export class Painter {
     const { gl } = this;
     if (this.cloth === cloth && this.side === String(back)) return;
     const fresh = this.cloth !== cloth;
+    const threads = !this.cloth || !sameThreads(this.cloth, cloth);
     this.cloth = cloth;
     this.side = String(back);
-    this.lit = '';
+    this.adapted = false;
     this.cells = faceCells(cloth, back);
     gl.activeTexture(gl.TEXTURE0);
     if (this.cells.packed) gl.texImage2D(gl.TEXTURE_2D, 0, gl.R8UI, this.cells.columns, this.cells.rows, 0, gl.RED_INTEGER, gl.UNSIGNED_BYTE, this.cells.packed);
@@ -196,7 +200,9 @@ export class Painter {
     gl.uniform1ui(this.at('uBack'), back ? 1 : 0);
     gl.uniform1i(this.at('uTurned'), back ? 1 : 0);
     gl.uniform3f(this.at('uHeights'), cloth.warpHeight, cloth.weftHeight, cloth.thickness);
-    if (!fresh) return;
+    if (!threads) return;
+    this.lit = '';
+    this.usual = null;
     this.ends = layPlaces(cloth.looks, cloth.endRound, cloth.sharedEnds, cloth.endsPerCentimetre, cloth.width);
     this.picks = layPlaces(cloth.looks, cloth.pickRound, cloth.sharedPicks, cloth.picksPerCentimetre, cloth.length);
     this.threads(cloth);
@@ -232,14 +238,14 @@ export class Painter {
    */
   light(cloth, look) {
     const key = [look.lighting.lamp, look.lighting.eye].join();
-    if (this.lit === key) return;
     const { ends, picks, cells } = this;
+    if (this.lit === key && this.adapted) return;
+    if (this.usual && !this.adapted) this.see(cloth, exposure(cloth, cells.cell, cells.columns, cells.rows, this.usual, look.back));
+    if (this.lit === key) return;
     const tables = lightTables(cloth, look.lighting);
     const far = farLight(cloth, tables, ends, picks);
-    if (this.lit === '') {
-      const usual = key === [WINDOW.lamp, WINDOW.eye].join() ? far : farLight(cloth, lightTables(cloth, WINDOW), ends, picks);
-      this.adapt(cloth, exposure(cloth, cells.cell, cells.columns, cells.rows, usual, look.back));
-    }
+    this.usual ??= key === [WINDOW.lamp, WINDOW.eye].join() ? far : farLight(cloth, lightTables(cloth, WINDOW), ends, picks);
+    if (!this.adapted) this.see(cloth, exposure(cloth, cells.cell, cells.columns, cells.rows, this.usual, look.back));
     this.lit = key;
     const all = new Float32Array(tables.length * TABLE * TABLE * 4);
     tables.forEach((table, i) => all.set(table, i * TABLE * TABLE * 4));
@@ -248,10 +254,12 @@ export class Painter {
   }
 
   /**
+   * Takes what the eye makes of the yarns in this weave.
    * @param {Cloth} cloth
    * @param {Float32Array} adapted
    */
-  adapt(cloth, adapted) {
+  see(cloth, adapted) {
+    this.adapted = true;
     const count = cloth.looks.length / PER_LOOK;
     const looks = new Float32Array(count * 28);
     for (let number = 0; number < count; number++) {

@@ -203,6 +203,13 @@ export function everyThread(looks, round, count, extent, out, offset) {
 const wrapped = (n, m) => ((n % m) + m) % m;
 
 /**
+ * Whether two cloths differ in their weave alone: one was made from the other.
+ * @param {Cloth} one
+ * @param {Cloth} other
+ */
+export const sameThreads = (one, other) => one.looks === other.looks && one.endRound === other.endRound && one.pickRound === other.pickRound;
+
+/**
  * One side place by place: bit 0 warp on top, bits 1 and 2 which end of its place is seen, bits 3 and 4 which pick.
  * @param {Cloth} cloth
  * @param {boolean} back

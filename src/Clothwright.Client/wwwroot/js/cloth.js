@@ -144,6 +144,20 @@ export function showCloth(id, rows, ends, picks, looks, lustres, lights, stretch
 }
 
 /**
+ * Shows another weave of the threads that a canvas shows already: nothing else of the cloth has changed.
+ * @param {string} id
+ * @param {{ slice(): Uint8Array }} rows
+ * @param {number} ends
+ * @param {number} picks
+ */
+export function showWeave(id, rows, ends, picks) {
+  const view = viewOf(id);
+  if (!view.cloth) return;
+  view.cloth = { ...view.cloth, rows: rows.slice(), ends, picks };
+  draw(id, false);
+}
+
+/**
  * A cloth of plain numbers.
  * @param {Uint8Array} rows
  * @param {number} ends

@@ -1,5 +1,5 @@
 // What the page needs from the browser beyond markup. Plain JavaScript, typed by JSDoc.
-export { showCloth, viewCloth } from './cloth.js';
+export { showCloth, showWeave, viewCloth } from './cloth.js';
 export { isMeasured, keepPixelsPerCentimetre, pixelsPerCentimetre } from './true-size.js';
 export { openSteps, readStep, keepStep, keepPlace } from './steps.js';
 export { readCopy, keepCopy, listCopies, lastSheet, useSheet, isFirstVisit, endFirstVisit } from './copies.js';

@@ -8,6 +8,7 @@
  * @typedef {object} Hand
  * @property {Plane} plane
  * @property {'draw' | 'mark' | 'move'} mode What dragging does.
+ * @property {boolean} drawing Whether a stroke is being made.
  * @property {boolean} wide Whether the draft has the page's whole width, so that the wheel moves it.
  * @property {() => void} again Paints anew.
  * @property {(words: string) => void} tell
@@ -54,12 +55,14 @@ export function listen(holder, canvas, hand) {
     if (pointers.size === 2) {
       if (last) hand.tell('drop');
       last = null;
+      hand.drawing = false;
       pinch = distance();
       return;
     }
     began = at(event);
     if (hand.mode === 'move' || event.button === 1 || event.altKey) return;
     last = hand.plane.placeAt(began.x, began.y);
+    hand.drawing = last !== null;
     if (last) hand.tell(`press ${last.part} ${last.thread} ${last.number} ${event.shiftKey ? 1 : 0}`);
   });
 
@@ -105,7 +108,12 @@ export function listen(holder, canvas, hand) {
       const point = at(/** @type {PointerEvent} */ (event));
       if (!pointers.delete(/** @type {PointerEvent} */ (event).pointerId)) return;
       if (last) {
+        // The stroke ends where the pen was lifted, whether or not it was seen on the way there.
+        const passed = end === 'pointerup' ? step(point) : [];
+        if (passed.length) hand.tell(`over ${passed.map(p => `${p.thread} ${p.number}`).join(' ')}`);
+        hand.drawing = false;
         hand.tell(end === 'pointerup' ? 'lift' : 'drop');
+        hand.again();
         last = null;
       } else if (began && pointers.size === 0 && Math.hypot(point.x - began.x, point.y - began.y) < TAP) {
         const place = hand.plane.placeAt(point.x, point.y);

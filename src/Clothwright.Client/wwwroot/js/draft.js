@@ -13,7 +13,7 @@ export { saveText, takenName, takenBytes, pictureWidth, pictureTones } from './d
 /** @typedef {import('./draft-marks.js').Marks} Marks */
 /** @typedef {import('./draft-hand.js').Hand} Hand */
 
-/** @typedef {{ canvas: HTMLCanvasElement, plane: Plane, draft: Draft | null, marks: Marks, hand: Hand, due: number, shown: string }} Sheet */
+/** @typedef {{ canvas: HTMLCanvasElement, plane: Plane, draft: Draft | null, marks: Marks, hand: Hand, due: number, shown: string, outgrown: boolean }} Sheet */
 
 /** @type {Map<string, Sheet>} */
 const sheets = new Map();
@@ -37,9 +37,10 @@ export function openDraft(id, field, tell) {
     plane,
     draft: null,
     marks: { cursor: null, marked: null, spots: [], focused: false },
-    hand: { plane, mode: 'draw', wide: false, again: () => later(sheet), tell },
+    hand: { plane, mode: 'draw', wide: false, drawing: false, again: () => later(sheet), tell },
     due: 0,
     shown: '',
+    outgrown: false,
   };
   sheets.set(id, sheet);
   new ResizeObserver(() => resize(sheet)).observe(holder);
@@ -64,6 +65,12 @@ function resize(sheet) {
 }
 
 /** @param {Sheet} sheet */
+function fitWhole(sheet) {
+  sheet.outgrown = false;
+  sheet.plane.whole(sheet.plane.snug ? 4 : 9);
+}
+
+/** @param {Sheet} sheet */
 function later(sheet) {
   sheet.due ||= requestAnimationFrame(() => paint(sheet));
 }
@@ -76,7 +83,7 @@ function paint(sheet) {
   const start = performance.now();
   plane.width = canvas.clientWidth;
   plane.height = canvas.clientHeight;
-  if (plane.cell === 0) plane.whole(plane.snug ? 4 : 9);
+  if (plane.cell === 0 || (sheet.outgrown && !sheet.hand.drawing)) fitWhole(sheet);
   const ratio = fit(canvas);
   const context = /** @type {CanvasRenderingContext2D} */ (canvas.getContext('2d'));
   const inks = {
@@ -119,8 +126,10 @@ export function showDraft(id, rows, sizes, threading, tieUp, treads, endColours,
   Object.assign(plane, { ends: shownEnds, picks: shownPicks, shafts, columns: Math.max(1, columns), tied: tied === 1 });
   plane.turn(way);
   const shown = `${shownEnds} ${shownPicks} ${shafts} ${columns}`;
-  if (shown !== sheet.shown && whole) plane.cell = 0;
+  // Under a stroke the paper stays where it is, or the cells would slip away from the pen.
+  if (shown !== sheet.shown && whole) sheet.outgrown = true;
   sheet.shown = shown;
+  if (sheet.outgrown && !sheet.hand.drawing && plane.cell > 0) fitWhole(sheet);
   plane.keepInside();
   later(sheet);
 }

@@ -97,6 +97,8 @@ internal sealed partial class JsonSection
     {
         if (value.ValueKind != JsonValueKind.String) throw Problem(field, $"{Quote(value)} is not a text.", "Put it between quotation marks.");
         string text = value.GetString()!;
+        // Not every database can keep it.
+        if (text.Contains('\0', StringComparison.Ordinal)) throw Problem(field, "The text holds the character U+0000, which nobody can read.", "Take it out.");
         return text.Length <= longest
             ? text
             : throw Problem(field, $"The text is {text.Length} characters long.", $"Keep it within {longest} characters.");

@@ -64,11 +64,11 @@ public class BenchPageTests(Studio studio)
     [Fact]
     public async Task Units_chosen_on_the_bench_hold_on_the_shelf_and_after_the_page_was_left()
     {
-        // 1 in = 2.54 cm exactly (international yard and pound agreement, 1959): the 40 cm table loom is 15.7 in wide.
+        // 1 in = 2.54 cm exactly (international yard and pound agreement, 1959): the 40 cm table loom is 15.748 in wide.
         await using Visit visit = await OpenAsync();
         await Expect(visit.Page.Locator("#loom-0-width")).ToHaveValueAsync("40 cm");
         await visit.Page.Locator("#studio-units").SelectOptionAsync("in, oz");
-        await Expect(visit.Page.Locator("#loom-0-width")).ToHaveValueAsync("15.7 in");
+        await Expect(visit.Page.Locator("#loom-0-width")).ToHaveValueAsync("15.75 in");
         await visit.GoAsync("shelf");
         await Expect(visit.Page.Locator("#studio-units")).ToHaveValueAsync("in, oz");
         // 1 oz = 28.349523125 g and 1 yd = 0.9144 m exactly (the same agreement).

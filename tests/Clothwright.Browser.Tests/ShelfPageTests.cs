@@ -126,6 +126,43 @@ public class ShelfPageTests(Studio studio)
     }
 
     [Fact]
+    public async Task A_photo_shows_all_its_colours_and_one_of_them_is_given_to_the_yarn()
+    {
+        await using Visit visit = await OpenAsync();
+        await AddAsync(visit, "8/2 cotton, 200 g cone, fog");
+        await Opener(visit, "8-2-cotton-fog").ClickAsync();
+        // Three quarters tide blue and a quarter driftwood, each speckled as yarn is; the speckles are the same at every run.
+        string picture = await visit.Page.EvaluateAsync<string>(
+            """
+            () => {
+              const canvas = document.createElement('canvas'); canvas.width = 200; canvas.height = 160;
+              const pen = canvas.getContext('2d'), image = pen.createImageData(200, 160);
+              for (let i = 0, lot = 7; i < 200 * 160; i++) {
+                lot = (lot * 16807) % 2147483647;
+                const speckle = lot % 21 - 10, colour = i % 200 < 150 ? [47, 95, 119] : [205, 190, 160];
+                for (let c = 0; c < 3; c++) image.data[4 * i + c] = colour[c] + speckle;
+                image.data[4 * i + 3] = 255;
+              }
+              pen.putImageData(image, 0, 0);
+              return canvas.toDataURL('image/png').split(',')[1];
+            }
+            """);
+        await visit.Page.Locator("#photos-8-2-cotton-fog-file").SetInputFilesAsync(new FilePayload { Name = "fog.png", MimeType = "image/png", Buffer = Convert.FromBase64String(picture) });
+        await Expect(visit.Page.Locator(".photos img")).ToBeVisibleAsync();
+        await visit.Page.WaitForFunctionAsync("document.querySelector('.photos img').naturalWidth > 0");
+        await visit.Page.Locator(".photo-acts .quiet").First.ClickAsync();
+        await visit.Page.Locator("[id^='palette-']").ClickAsync();
+        await Expect(visit.Page.Locator(".palette .chip").First).ToBeVisibleAsync();
+        await visit.Page.Locator(".palette .chip").First.ClickAsync();
+        await Expect(visit.Page.Locator("#shelf-said")).ToContainTextAsync("is kept");
+        string colour = await visit.Page.Locator("#leaf-8-2-cotton-fog-colour").InputValueAsync();
+        // The mean of the speckles is the colour; JPEG and the grouping of speckles move it by a few codes.
+        Assert.InRange(Convert.ToInt32(colour[1..3], 16), 47 - 10, 47 + 10);
+        Assert.InRange(Convert.ToInt32(colour[5..7], 16), 119 - 10, 119 + 10);
+        Assert.Equal("", await visit.HindrancesAsync());
+    }
+
+    [Fact]
     public async Task Yarn_is_set_aside_for_a_worksheet_and_the_rest_is_free()
     {
         await using Visit visit = await OpenAsync();

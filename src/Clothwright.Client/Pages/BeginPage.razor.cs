@@ -19,6 +19,8 @@ namespace Clothwright.Client.Pages;
 /// <summary>Three ways to a whole worksheet in a few blanks.</summary>
 public partial class BeginPage : ComponentBase
 {
+    private const int RestMilliseconds = 120;
+
     private readonly List<YarnEntry> _told = [];
     private SheetBeginning? _wish;
     private ImmutableArray<YarnEntry> _yarns = [];
@@ -26,6 +28,7 @@ public partial class BeginPage : ComponentBase
     private (int Warp, int Weft) _before;
     private int _warp;
     private int _weft;
+    private int _strokes;
     private bool _choseYarn;
     private bool _keeps = true;
     private OpenedDraft? _draft;
@@ -128,7 +131,15 @@ public partial class BeginPage : ComponentBase
             _inHand = yarn with { Id = ShelfId.Of(yarn.Name, id => _yarns.Any(y => y.Id == id)) };
         }
 
-        Lay();
+        _ = LaySoonAsync(++_strokes);
+    }
+
+    // Loom after loom is tried for a plan: the words come first, the plan follows when the hand rests.
+    private async Task LaySoonAsync(int stroke)
+    {
+        StateHasChanged();
+        await Task.Delay(RestMilliseconds);
+        if (stroke == _strokes) Lay();
     }
 
     private void SetBeside()
@@ -153,6 +164,7 @@ public partial class BeginPage : ComponentBase
 
     private async Task BeginAsync()
     {
+        Lay();
         if (_sheet is not { } sheet) return;
         PageScript.EndFirstVisit();
         SetBeside();

@@ -33,6 +33,12 @@ public static partial class ShelfScript
     [JSImport("lightAt", Module)]
     internal static partial string LightAt(string photo, double across, double down);
 
+    [JSImport("smallSize", Module)]
+    internal static partial string SmallSize(string photo, int most);
+
+    [JSImport("smallPixels", Module)]
+    internal static partial byte[] SmallPixels();
+
     [JSImport("placeIn", Module)]
     internal static partial string PlaceIn(string photo, double x, double y);
 }

@@ -119,6 +119,33 @@ export function lightAt(photo, across, down) {
   return sum.map(s => s / (side * side)).join(' ');
 }
 
+/** @type {Uint8ClampedArray} */
+let small = new Uint8ClampedArray();
+
+/**
+ * Makes a small copy of a photo, for `smallPixels`.
+ * @param {string} photo Id of the picture.
+ * @param {number} most Pixels along its longer side at most.
+ * @returns {string} Width and height in pixels; empty where the photo is not there yet.
+ */
+export function smallSize(photo, most) {
+  const image = /** @type {HTMLImageElement | null} */ (document.getElementById(photo));
+  if (!image?.naturalWidth) return '';
+  const scale = Math.min(1, most / Math.max(image.naturalWidth, image.naturalHeight));
+  const canvas = document.createElement('canvas');
+  canvas.width = Math.max(1, Math.round(image.naturalWidth * scale));
+  canvas.height = Math.max(1, Math.round(image.naturalHeight * scale));
+  const context = canvas.getContext('2d', { willReadFrequently: true });
+  if (!context) return '';
+  context.imageSmoothingQuality = 'high';
+  context.drawImage(image, 0, 0, canvas.width, canvas.height);
+  small = context.getImageData(0, 0, canvas.width, canvas.height).data;
+  return `${canvas.width} ${canvas.height}`;
+}
+
+/** Red, green, blue and opacity of the small copy, rows from the top. @returns {Uint8Array} */
+export const smallPixels = () => new Uint8Array(small.buffer);
+
 /**
  * Where a photo was tapped, as shares of its width and height.
  * @param {string} photo Id of the picture.

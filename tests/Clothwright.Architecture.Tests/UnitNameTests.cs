@@ -52,6 +52,7 @@ public class UnitNameTests
         ["Core.Colours.OkLab"] = "coordinates of a published colour space",
         ["Core.Colours.LinearColour"] = "light from 0 to 1",
         ["Core.Colours.ColourDifference"] = "colour difference by the formula the method names",
+        ["Core.Cloths.Look.Tilts"] = "ratios of lengths: all in one unit, whichever it is",
         ["Core.Photographs.Palettes"] = "colour differences by CIEDE2000, and shares",
         ["Core.Photographs.Pictures.PhotoPoint"] = "pixels of the photograph",
         ["Core.Photographs.Pictures.Photograph"] = "pixels",

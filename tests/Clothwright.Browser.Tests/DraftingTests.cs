@@ -66,6 +66,17 @@ public class DraftingTests(Studio studio)
     }
 
     [Fact]
+    public async Task A_draft_that_holds_nothing_together_is_told_as_drawn_with_why()
+    {
+        await using Visit visit = await studio.OpenDraftAsync();
+
+        // Every end on one shaft: no end ever differs from its neighbour, and each pick lies before or behind all of them.
+        await visit.DragAsync(DraftVisit.Threading, (0, 4), (2, 4));
+        await visit.ExpectToldAsync("4, 4, 4, 4");
+        await Expect(visit.Page.Locator("#weave")).ToContainTextAsync("do not interlace");
+    }
+
+    [Fact]
     public async Task A_stroke_is_one_step_and_is_undone_as_one()
     {
         await using Visit visit = await studio.OpenDraftAsync();

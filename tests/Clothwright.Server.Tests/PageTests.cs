@@ -1,4 +1,6 @@
 using System.Net;
+using System.Security.Cryptography;
+using System.Text.Json;
 using System.Text.RegularExpressions;
 
 namespace Clothwright.Server.Tests;
@@ -29,6 +31,24 @@ public partial class PageTests
         {
             using HttpResponseMessage answer = await server.Http.GetAsync(file);
             Assert.True(answer.IsSuccessStatusCode && answer.Content.Headers.ContentType?.MediaType != "text/html", file);
+        }
+    }
+
+    [Fact]
+    public async Task Every_file_that_the_browser_is_to_keep_is_served_as_its_hash_says()
+    {
+        await using StudioServer server = await StudioServer.StartAsync();
+        Assert.Contains("service-worker-assets.js", await server.Http.GetStringAsync("service-worker.js"), StringComparison.Ordinal);
+        string list = await server.Http.GetStringAsync("service-worker-assets.js");
+        using JsonDocument kept = JsonDocument.Parse(list[list.IndexOf('{', StringComparison.Ordinal)..(list.LastIndexOf('}') + 1)]);
+        JsonElement[] files = [.. kept.RootElement.GetProperty("assets").EnumerateArray()];
+        Assert.Contains(files, f => f.GetProperty("url").GetString() == "index.html");
+        foreach (JsonElement file in files)
+        {
+            string address = file.GetProperty("url").GetString()!;
+            if (address.EndsWith(".pdb", StringComparison.Ordinal)) continue;
+            byte[] bytes = await server.Http.GetByteArrayAsync(address);
+            Assert.True($"sha256-{Convert.ToBase64String(SHA256.HashData(bytes))}" == file.GetProperty("hash").GetString(), address);
         }
     }
 

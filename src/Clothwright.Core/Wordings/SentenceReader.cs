@@ -18,9 +18,14 @@ internal sealed class SentenceReader
     private const int ShortPhrase = 80;
     private const int MostReadings = 12;
 
+    private const string Quantity = "{0} ";
+
     private readonly FrozenDictionary<string, string> _names;
     private readonly FrozenDictionary<string, SentencePattern[]> _patterns;
     private readonly SentenceCuts _cuts;
+
+    // What follows a number, from "{0} per cm": quantities change with each stroke, so they are told without a search.
+    private readonly FrozenDictionary<string, string> _units;
 
     /// <param name="table">Patterns in English and as told; one without places is a name.</param>
     public SentenceReader(IEnumerable<(string Said, string Told)> table)
@@ -32,7 +37,26 @@ internal sealed class SentenceReader
             .Where(p => p.Anchor is not null)
             .GroupBy(p => p.Anchor!, StringComparer.Ordinal)
             .ToFrozenDictionary(g => g.Key, g => g.ToArray(), StringComparer.Ordinal);
+        _units = all[true]
+            .Where(e => e.Said.StartsWith(Quantity, StringComparison.Ordinal) && e.Told.StartsWith(Quantity, StringComparison.Ordinal))
+            .Where(e => Placed.Cut(e.Said).Places.Count == 1)
+            .ToFrozenDictionary(e => e.Said[Quantity.Length..], e => e.Told[Quantity.Length..], StringComparer.Ordinal);
         _cuts = new SentenceCuts(_names.GetValueOrDefault("and", "and"), _names.GetValueOrDefault("or", "or"));
+    }
+
+    /// <summary>A number with its unit, told; null for anything else.</summary>
+    /// <param name="text">For example <c>8.0 per cm</c>.</param>
+    public string? TellQuantity(string text)
+    {
+        if (text.Length == 0 || !char.IsAsciiDigit(text[0])) return null;
+        int blank = text.IndexOf(' ', StringComparison.Ordinal);
+        for (int at = 0; at < (blank < 0 ? text.Length : blank); at++)
+        {
+            if (!char.IsAsciiDigit(text[at]) && text[at] != '.') return null;
+        }
+
+        if (blank < 0) return text;
+        return _units.TryGetValue(text[(blank + 1)..], out string? unit) ? string.Concat(text.AsSpan(0, blank + 1), unit) : null;
     }
 
     /// <summary>The best way to tell a text.</summary>

@@ -52,6 +52,7 @@ public sealed class Wording
     {
         ArgumentNullException.ThrowIfNull(said);
         if (_reader is null || said.Length == 0) return said;
+        if (_reader.TellQuantity(said) is { } quantity) return quantity;
         if (_told.TryGetValue(said, out string? told)) return told;
         told = _reader.Tell(said).Text;
         if (_told.Count < MostKept) _told.TryAdd(said, told);

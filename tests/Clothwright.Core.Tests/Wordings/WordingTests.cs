@@ -39,6 +39,23 @@ public sealed class WordingTests
     public void A_word_is_chosen_by_what_stands_in_the_place() =>
         Assert.Equal("Zusammenzug der straffsten Schüsse", German.Tell("contraction of the tightest picks"));
 
+    [Theory]
+    [InlineData("8.0 per cm", "8.0 je cm")]
+    [InlineData("20.3 per inch", "20.3 je Zoll")]
+    [InlineData("4.92 m", "4.92 m")]
+    [InlineData("1.97 in", "1.97 Zoll")]
+    [InlineData("194", "194")]
+    public void Quantities_keep_their_numbers_and_units(string said, string told) => Assert.Equal(told, German.Tell(said));
+
+    [Theory]
+    [InlineData("20.3 je Zoll")]
+    [InlineData("20.3 pro Zoll")]
+    public void Setts_are_read_as_they_are_told(string told) => Assert.Equal(20.3, Core.Quantities.SettText.Parse(told).Value.PerInch, 1e-9);
+
+    [Fact]
+    public void A_title_of_which_the_tables_know_half_stays_whole() =>
+        Assert.Equal("a book on linen and silk", German.TellWhole("a book on linen and silk"));
+
     [Fact]
     public void A_language_without_tables_is_refused() => Assert.Throws<ArgumentException>(() => Wording.Of("xx"));
 

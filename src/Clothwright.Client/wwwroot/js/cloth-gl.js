@@ -2,6 +2,7 @@
 import { EXPOSURE_PARTS, FAR_PARTS, PER_LOOK, TABLE, WINDOW, exposure, farLight, lightTables, smooth } from './cloth-light.js';
 import { everyThread, faceCells, layPlaces, sameThreads, samples, spans } from './cloth-places.js';
 import { FRAGMENT, VERTEX } from './cloth-shaders.js';
+import { asSeen, tiltedWidths } from './cloth-tilt.js';
 
 /** @typedef {import('./cloth-places.js').Cloth} Cloth */
 /**
@@ -66,6 +67,8 @@ export class Painter {
     this.adapted = false;
     /** @type {Float32Array | null} */
     this.usual = null;
+    this.exposed = new Float32Array(0);
+    this.tilt = '';
     this.words = false;
     /** @type {import('./cloth-places.js').Places} */
     this.ends = { edges: new Float64Array(0), first: new Int32Array(0), count: 0, threads: 0, pitch: 1, meanWidth: 1 };
@@ -240,12 +243,17 @@ export class Painter {
     const key = [look.lighting.lamp, look.lighting.eye].join();
     const { ends, picks, cells } = this;
     if (this.lit === key && this.adapted) return;
-    if (this.usual && !this.adapted) this.see(cloth, exposure(cloth, cells.cell, cells.columns, cells.rows, this.usual, look.back));
-    if (this.lit === key) return;
-    const tables = lightTables(cloth, look.lighting);
-    const far = farLight(cloth, tables, ends, picks);
-    this.usual ??= key === [WINDOW.lamp, WINDOW.eye].join() ? far : farLight(cloth, lightTables(cloth, WINDOW), ends, picks);
-    if (!this.adapted) this.see(cloth, exposure(cloth, cells.cell, cells.columns, cells.rows, this.usual, look.back));
+    const widths = tiltedWidths(cloth, cells, ends, picks, look.lighting.eye, look.back);
+    const tilt = widths.join();
+    const isFresh = this.lit !== key || this.tilt !== tilt;
+    const seen = asSeen(cloth, widths);
+    const tables = isFresh ? lightTables(cloth, look.lighting) : [];
+    const far = isFresh ? farLight(seen, tables, { ...ends, meanWidth: ends.meanWidth * widths[0] }, { ...picks, meanWidth: picks.meanWidth * widths[1] }) : null;
+    this.usual ??= far && key === [WINDOW.lamp, WINDOW.eye].join() ? far : farLight(cloth, lightTables(cloth, WINDOW), ends, picks);
+    if (!this.adapted) this.exposed = exposure(cloth, cells.cell, cells.columns, cells.rows, this.usual, look.back);
+    if (!this.adapted || this.tilt !== tilt) this.see(seen, this.exposed);
+    this.tilt = tilt;
+    if (!far) return;
     this.lit = key;
     const all = new Float32Array(tables.length * TABLE * TABLE * 4);
     tables.forEach((table, i) => all.set(table, i * TABLE * TABLE * 4));

@@ -77,6 +77,8 @@ function listen(id, holder, view) {
     view.nearer = Math.min(16, Math.max(1 / 8, view.nearer * factor));
     ask(id);
   };
+  /** Where the cloth and the pointer were when the drag began. */
+  let held = { across: 0, along: 0, x: 0, y: 0 };
   holder.addEventListener('keydown', event => {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
     const step = event.shiftKey ? 150 : 38;
@@ -104,16 +106,32 @@ function listen(id, holder, view) {
     if (event.pointerType === 'touch') return;
     holder.setPointerCapture(event.pointerId);
     holder.dataset.moving = event.shiftKey ? 'tilt' : 'along';
+    held = { across: view.across, along: view.along, x: event.clientX, y: event.clientY };
   });
   holder.addEventListener('pointermove', event => {
     if (holder.dataset.moving === 'along') move(-event.movementX, event.movementY);
     if (holder.dataset.moving !== 'tilt') return;
-    view.across = clampTilt(view.across + event.movementX / 3);
-    view.along = clampTilt(view.along - event.movementY / 3);
-    holder.dispatchEvent(new CustomEvent('clothtilt', { bubbles: true }));
+    view.across = clampTilt(held.across + (event.clientX - held.x) / 3);
+    view.along = clampTilt(held.along - (event.clientY - held.y) / 3);
+    slide(holder, view);
     ask(id);
   });
   for (const end of ['pointerup', 'pointercancel']) holder.addEventListener(end, () => delete holder.dataset.moving);
+}
+
+/**
+ * Moves the sliders of the panel along with a drag, as if she had moved them.
+ * @param {HTMLElement} holder
+ * @param {View} view
+ */
+function slide(holder, view) {
+  const sliders = holder.parentElement?.querySelectorAll('.cloth-tilt input') ?? [];
+  [view.across, view.along].forEach((degrees, i) => {
+    const slider = /** @type {HTMLInputElement | undefined} */ (sliders[i]);
+    if (!slider || Number(slider.value) === Math.round(degrees)) return;
+    slider.value = String(Math.round(degrees));
+    slider.dispatchEvent(new Event('input', { bubbles: true }));
+  });
 }
 
 /** @param {number} degrees */

@@ -42,7 +42,6 @@ public sealed partial class ClothPainter
         ArgumentNullException.ThrowIfNull(numbers);
         ArgumentNullException.ThrowIfNull(view);
         LookDescription look = numbers.Description;
-        _numbers = numbers;
         _view = view;
         _cells = FaceCells.Of(look, view.Face);
         _lights = Tables(numbers, view.Lighting);
@@ -50,17 +49,18 @@ public sealed partial class ClothPainter
         double length = view.ExtentAlong(look);
         ThreadPlaces across = ThreadPlaces.Lay(look.Ends, look.SharedEnds, look.EndSett, width);
         ThreadPlaces along = ThreadPlaces.Lay(look.Picks, look.SharedPicks, look.PickSett, length);
+        bool turned = view.Face == Face.Back;
+        _numbers = view.Lighting == view.Usual ? numbers : numbers.SeenFrom(_cells, across, along, view.Lighting.Eye, turned);
         double pixels = PixelsPerPlace(across, along, view.PerPixel);
         _near = Smooth(FarUpTo, NearFrom, (float)pixels);
         _fine = (pixels < FewPixels ? 3 : 2) - (quick ? 1 : 0);
         _streaks = Math.Clamp(((float)pixels - 8) / 14, 0, 1);
-        bool turned = view.Face == Face.Back;
         _columns = PlaceSamples.Along(across, view.Left, view.PerPixel / _fine, view.Width * _fine, width, turned);
         _rows = PlaceSamples.Along(along, view.Low, view.PerPixel / _fine, view.Height * _fine, length, turned: false);
         _ends = ClothThread.Every(numbers.Ends, numbers.Looks, Threads(across, look.SharedEnds.Length), length);
         _picks = ClothThread.Every(numbers.Picks, numbers.Looks, Threads(along, look.SharedPicks.Length), width);
         _behind = new Vector3((float)view.Behind.Red, (float)view.Behind.Green, (float)view.Behind.Blue);
-        _far = FarLight.Of(numbers, _lights, across, along);
+        _far = FarLight.Of(_numbers, _lights, across, along);
         float[] window = view.Lighting == view.Usual ? _far : FarLight.Of(numbers, Tables(numbers, view.Usual), across, along);
         _exposure = Exposure.Of(numbers, _cells, window, turned);
         if (_near >= 1) return;

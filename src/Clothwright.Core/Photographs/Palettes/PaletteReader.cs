@@ -69,18 +69,32 @@ public static class PaletteReader
 
     private static PhotoPalette Palette(PaletteGrid grid, LightCorrection correction, int most)
     {
-        // Squares across an edge hold a mixture: where enough others are there, they do not make colours, only take part in the shares.
+        // Squares across an edge hold a mixture: where enough others are there, they make no colours, and each of its two colours has its share of them.
         (LinearColour Light, double Weight, bool IsEven)[] cells = [.. grid.Cells.Select(c => (correction.Of(c.Light), (double)c.Told, c.IsEven))];
         bool enoughEven = cells.Count(c => c.IsEven) >= 0.4 * cells.Length;
         List<LinearColour> middles = ColourGroups.Of([.. cells.Where(c => c.IsEven || !enoughEven).Select(c => (c.Light, c.Weight))]);
         double told = cells.Sum(c => c.Weight);
         OkLab[] labs = [.. middles.Select(OkLab.From)];
-        PaletteColour[] all =
-        [
-            .. cells.GroupBy(c => OkLab.From(c.Light) is var lab ? Enumerable.Range(0, labs.Length).MinBy(m => labs[m].DistanceTo(lab)) : 0)
-                .Select(g => new PaletteColour(middles[g.Key], g.Sum(c => c.Weight) / told, Spread([.. g.Where(c => c.IsEven || !enoughEven).Select(c => (c.Light, c.Weight))], middles[g.Key])))
-                .OrderByDescending(c => c.AreaShare),
-        ];
+        double[] weights = new double[labs.Length];
+        var own = new List<(LinearColour Light, double Weight)>[labs.Length];
+        for (int m = 0; m < own.Length; m++) own[m] = [];
+        foreach ((LinearColour light, double weight, bool isEven) in cells)
+        {
+            if (isEven || !enoughEven)
+            {
+                OkLab lab = OkLab.From(light);
+                int nearest = Enumerable.Range(0, labs.Length).MinBy(m => labs[m].DistanceTo(lab));
+                weights[nearest] += weight;
+                own[nearest].Add((light, weight));
+                continue;
+            }
+
+            (int first, int second, double share) = ColourMixture.Of(light, middles);
+            weights[first] += weight * (1 - share);
+            weights[second] += weight * share;
+        }
+
+        PaletteColour[] all = [.. middles.Select((m, i) => new PaletteColour(m, weights[i] / told, Spread([.. own[i]], m))).Where(c => c.AreaShare > 0).OrderByDescending(c => c.AreaShare)];
         ImmutableArray<PaletteColour> colours = [.. all.Where((c, i) => i == 0 || c.AreaShare >= LeastShare).Take(most)];
         return new PhotoPalette
         {

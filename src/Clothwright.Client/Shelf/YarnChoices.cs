@@ -23,6 +23,11 @@ internal static class YarnChoices
         _ => string.Join(", ", fibres.Select(f => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{f.MassShare.Percent:0.######} % {f.FibreId}"))),
     };
 
+    /// <summary>A blend as it is read, fibres by their names for people.</summary>
+    public static string BlendWords(FibreBlend blend, Phrases phrases) => blend.Shares.Length == 1
+        ? phrases.Told(blend.Shares[0].Fibre.Name)
+        : string.Join(", ", blend.Shares.Select(s => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{s.MassShare.Percent:0.#} % {phrases.Told(s.Fibre.Name)}")));
+
     /// <summary>A blend as it is kept.</summary>
     public static ImmutableArray<FibreEntry> Entries(FibreBlend blend) => [.. blend.Shares.Select(s => new FibreEntry(s.Fibre.Id, s.MassShare))];
 
